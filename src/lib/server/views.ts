@@ -1,0 +1,208 @@
+/**
+ * What the server's functions hand to pages: plain data, ready to render. Pages do no arithmetic.
+ * Instants are ISO 8601 in UTC; distances in metres; `…PerHundredKm` per 100 observed km.
+ */
+import type { EventKind } from '$lib/slip/analysis';
+import type { RideWarning } from '$lib/ride/ride';
+
+export type Instant = string;
+
+export interface PersonView {
+	id: number;
+	name: string;
+	/** what stands for the person everywhere else, e.g. "R2" */
+	code: string;
+	role: 'owner' | 'engineer' | 'rider';
+}
+
+/** A rate with its exact Poisson limits. */
+export interface RateView {
+	count: number;
+	observedM: number;
+	ratePerHundredKm: number | null;
+	lowerPerHundredKm: number;
+	/** null while nothing was observed: no bound can be given */
+	upperPerHundredKm: number | null;
+	/** two-sided confidence of the limits, e.g. 0.95 */
+	confidence: number;
+}
+
+/** How the events of a build stand: the rate counts slips of the reference size on observed stretches. */
+export interface CountView {
+	confirmed: number;
+	unreviewed: number;
+	rejected: number;
+	/** events not in the rate: smaller, on unobserved stretches, or of another kind */
+	apart: number;
+	/** only confirmed events count */
+	bestCase: RateView;
+	/** confirmed and unreviewed events count */
+	worstCase: RateView;
+}
+
+export interface BuildRow {
+	id: number;
+	name: string;
+	description: string;
+	state: 'draft' | 'bench-checked' | 'in test' | 'released' | 'withdrawn';
+	wheels: { id: number; name: string }[];
+	rides: number;
+	totalM: number;
+	observedM: number;
+	drivenM: number;
+	counted: CountView;
+	example: boolean;
+}
+
+export interface RideRow {
+	id: number;
+	startedAt: Instant;
+	/** local time of the ride as recorded, minutes from UTC; null = not recorded (use the workshop's zone) */
+	localOffsetMin: number | null;
+	durationS: number;
+	totalM: number;
+	observedM: number;
+	fileName: string;
+	wheel: { id: number; name: string } | null;
+	build: { id: number; name: string } | null;
+	rider: { id: number; code: string } | null;
+	events: number;
+	unreviewed: number;
+	/** what a person must still answer, sentences; empty when nothing */
+	needs: string[];
+	state: 'counted' | 'needs an answer' | 'left out' | 'withdrawn';
+	/** why it is left out or withdrawn */
+	stateReason: string | null;
+	example: boolean;
+}
+
+export interface VerdictView {
+	verdict: 'confirmed' | 'rejected';
+	reason: RejectReason | null;
+	note: string;
+	by: string;
+	at: Instant;
+}
+export const REJECT_REASONS = ['shift', 'chain', 'sensor', 'surface', 'other'] as const;
+export type RejectReason = (typeof REJECT_REASONS)[number];
+
+export interface EventView {
+	id: number;
+	startS: number;
+	endS: number;
+	startedAt: Instant;
+	kind: EventKind;
+	overrunCrankDeg: { value: number; lower: number; upper: number };
+	overrunHubDeg: number;
+	gear: string | null;
+	hubTorqueNm: { value: number; lower: number; upper: number } | null;
+	powerLost: number | null;
+	strength: number;
+	observed: boolean;
+	/** metres from the start of the ride */
+	atM: number;
+	/** metres of the wheel since the build was fitted; null while no build is known */
+	buildDistanceM: number | null;
+	reasons: string[];
+	verdict: VerdictView | null;
+}
+
+export interface RideView extends RideRow {
+	analysisVersion: number;
+	drivenM: number;
+	/** the one line at the top: what this ride could and could not show */
+	summary: string;
+	warnings: RideWarning[];
+	gears: { label: string; ratio: number; developmentM: number; seconds: number }[];
+	events: number;
+	eventList: EventView[];
+	marksS: number[];
+	gaps: [number, number][];
+	pauses: [number, number][];
+	observedStretches: { startS: number; endS: number; startM: number; endM: number }[];
+	trainer: boolean | null;
+	wet: boolean | null;
+	sourceSha256: string;
+	/** a ride that looks like the same recording exported with other bytes */
+	twinOf: { id: number; fileName: string } | null;
+	/** hub degrees of one step, when the build says so */
+	stepHubDeg: number | null;
+}
+
+export type ImportStage =
+	| 'receiving'
+	| 'waiting'
+	| 'analysing'
+	| 'done'
+	| 'refused'
+	| 'already in the ledger'
+	| 'failed';
+
+export interface ImportView {
+	id: number;
+	fileName: string;
+	bytes: number;
+	stage: ImportStage;
+	rideId: number | null;
+	/** refused or failed: a sentence for the rider and a detail for the engineer */
+	sentence: string | null;
+	detail: string | null;
+	at: Instant;
+}
+
+export interface WheelRow {
+	id: number;
+	name: string;
+	hub: string;
+	circumferenceM: number | null;
+	currentBuild: { id: number; name: string } | null;
+	totalM: number;
+	rides: number;
+	example: boolean;
+}
+
+export interface FittedPeriodView {
+	id: number;
+	build: { id: number; name: string };
+	from: Instant;
+	/** null = still fitted */
+	until: Instant | null;
+	totalM: number;
+	rides: number;
+}
+
+export interface WheelView extends WheelRow {
+	periods: FittedPeriodView[];
+	rideList: RideRow[];
+}
+
+/** One build's step line: counted slips against the wheel's distance since fitting. */
+export interface AgeLine {
+	buildId: number;
+	build: string;
+	wheel: string;
+	wheelId: number;
+	/** each ride as a window on the age axis, in order */
+	rides: { rideId: number; fromM: number; toM: number }[];
+	/** stretches of age that could have shown a reference slip */
+	observed: { fromM: number; toM: number }[];
+	/** counted slips in order of age; `count` after this one */
+	slips: { atM: number; count: number; eventId: number; rideId: number; confirmed: boolean }[];
+	endM: number;
+}
+
+export interface ComparisonView {
+	builds: BuildRow[];
+	lines: AgeLine[];
+	/** rate of each against the first chosen (reference): exact conditional limits; null = too few to say */
+	ratios: {
+		buildId: number;
+		build: string;
+		ratio: number | null;
+		lower: number;
+		upper: number | null;
+		confidence: number;
+		pValue: number | null;
+		sentence: string;
+	}[];
+}
