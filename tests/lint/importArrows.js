@@ -1,0 +1,109 @@
+import path from 'node:path';
+
+/**
+ * Which rooms of src a room may import from: the arrows of the house (DEVELOPERS.md, "The house"). A room
+ * that is not named here imports nothing from the others.
+ *
+ * @type {Record<string, readonly string[]>}
+ */
+export const ARROWS = {
+	'lib/ride': [],
+	'lib/drivetrain': ['lib/ride'],
+	'lib/slip': ['lib/drivetrain', 'lib/ride'],
+	'lib/reliability': [],
+	'lib/hardware': [],
+	'lib/release': ['lib/reliability'],
+	'lib/charts': [],
+	'lib/ui': [],
+	'lib/server': [
+		'lib/ride',
+		'lib/drivetrain',
+		'lib/slip',
+		'lib/reliability',
+		'lib/hardware',
+		'lib/release',
+		'jobs'
+	],
+	jobs: ['lib/ride', 'lib/drivetrain', 'lib/slip', 'lib/reliability', 'lib/hardware', 'lib/release'],
+	routes: ['lib/server', 'lib/slip', 'lib/ride', 'lib/reliability', 'lib/charts', 'lib/ui'],
+	cli: [
+		'lib/server',
+		'lib/ride',
+		'lib/drivetrain',
+		'lib/slip',
+		'lib/reliability',
+		'lib/hardware',
+		'lib/release'
+	],
+	// the framework's hooks start and stop the server's parts
+	hooks: ['lib/server']
+};
+
+/** Rooms without input or output, clock or chance. */
+export const CORE = [
+	'lib/ride',
+	'lib/drivetrain',
+	'lib/slip',
+	'lib/reliability',
+	'lib/hardware',
+	'lib/release'
+];
+
+const CORE_FORBIDDEN = /^(node:|svelte|@sveltejs|\$app|\$env|better-sqlite3|fs$|path$|os$|child_process$)/;
+
+/**
+ * The room that a file belongs to.
+ *
+ * @param {string} file path relative to the project
+ * @returns {string | null} for instance "lib/ride"; null outside src
+ */
+export function roomOf(file) {
+	const parts = file.split(path.sep).join('/').split('/');
+	if (parts[0] !== 'src') return null;
+	if (parts[1] === 'lib') return parts.length > 3 ? `lib/${parts[2]}` : null;
+	if (parts.length === 3 && parts[1] !== 'cli' && parts[1] !== 'jobs' && parts[1] !== 'routes') return null;
+	if (parts.length === 2) return /^hooks\./.test(parts[1]) ? 'hooks' : null;
+	return parts[1];
+}
+
+/** @type {import('eslint').Rule.RuleModule} */
+export const importArrows = {
+	meta: {
+		type: 'problem',
+		schema: [],
+		messages: {
+			against: '{{from}} must not import from {{to}}: the arrows of the house go one way (DEVELOPERS.md).',
+			outside: '{{from}} is core: no input or output, no framework ("{{name}}").'
+		}
+	},
+	create(context) {
+		const from = roomOf(path.relative(context.cwd, context.filename));
+		if (!from) return {};
+
+		/** @param {import('estree').Node & { value?: unknown }} source */
+		function check(source) {
+			const name = source?.value;
+			if (typeof name !== 'string' || !from) return;
+			if (CORE.includes(from) && CORE_FORBIDDEN.test(name)) {
+				context.report({ node: source, messageId: 'outside', data: { from, name } });
+				return;
+			}
+			const target = name.startsWith('$lib/')
+				? `src/lib/${name.slice(5)}`
+				: name.startsWith('.')
+					? path.relative(context.cwd, path.resolve(path.dirname(context.filename), name))
+					: null;
+			if (!target) return;
+			const to = roomOf(target) ?? roomOf(`${target}/index`);
+			if (!to || to === from || ARROWS[from]?.includes(to)) return;
+			context.report({ node: source, messageId: 'against', data: { from, to } });
+		}
+
+		return {
+			ImportDeclaration: (node) => check(node.source),
+			ExportNamedDeclaration: (node) => node.source && check(node.source),
+			ExportAllDeclaration: (node) => check(node.source),
+			ImportExpression: (node) => check(node.source)
+		};
+	}
+};
