@@ -4,7 +4,8 @@ import adapter from '@sveltejs/adapter-node';
 export default {
 	compilerOptions: { runes: true },
 	kit: {
-		adapter: adapter({ out: 'build' }),
+		// the build command gives each build a folder of its own (src/cli/build.mjs)
+		adapter: adapter({ out: process.env.SLIP_LEDGER_BUILD_FOLDER ?? 'build/loose' }),
 		csp: {
 			mode: 'nonce',
 			directives: {

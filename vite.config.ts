@@ -16,7 +16,7 @@ export default defineConfig(({ mode }) =>
 				resolve: { alias: { $lib: lib } },
 				build: {
 					ssr: true,
-					outDir: 'build/entries',
+					outDir: `${process.env.SLIP_LEDGER_BUILD_FOLDER ?? 'build/loose'}/entries`,
 					emptyOutDir: true,
 					copyPublicDir: false,
 					sourcemap: true,

@@ -1,0 +1,71 @@
+import { createServer, type RequestListener, type Server } from 'node:http';
+import { LedgerRefusal, openLedger, readConfig, type Config } from '$lib/server';
+
+/** the largest request body; uploads come in pieces and state their own, smaller, limit */
+const BODY_SIZE_LIMIT = '16M';
+const STOP_WITHIN_MS = 10_000;
+
+/** The built web app lies beside the entries: build/<stamp>/handler.js. */
+const HANDLER = new URL('../../handler.js', import.meta.url).href;
+
+try {
+	await serve(readConfig(process.env, process.argv.slice(2)));
+} catch (error) {
+	process.stderr.write(`${sentenceOf(error)}\n`);
+	process.exit(1);
+}
+
+/**
+ * Takes the port first, so that nothing is changed when it is busy; then opens and migrates the ledger;
+ * then lets requests in.
+ */
+async function serve(config: Config): Promise<void> {
+	let answer: RequestListener = (_request, response) => {
+		response.writeHead(503, { 'retry-after': '1' }).end('Slip Ledger is starting.\n');
+	};
+	const server = createServer((request, response) => answer(request, response));
+	const port = await listen(server, config);
+	const origin = `http://${config.host.includes(':') ? `[${config.host}]` : config.host}:${port}`;
+
+	openLedger(config.dataFolder, { migrate: true }).close();
+	Object.assign(process.env, {
+		ORIGIN: origin,
+		BODY_SIZE_LIMIT,
+		HOST: config.host,
+		PORT: String(port),
+		SLIP_LEDGER_DATA: config.dataFolder
+	});
+	const { handler } = (await import(/* @vite-ignore */ HANDLER)) as { handler: RequestListener };
+	answer = handler;
+	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop(server, signal));
+	process.stdout.write(`Slip Ledger is open at ${origin} (ledger in ${config.dataFolder})\n`);
+}
+
+function listen(server: Server, config: Config): Promise<number> {
+	return new Promise((resolve, reject) => {
+		server.once('error', (error: NodeJS.ErrnoException) => {
+			const busy = error.code === 'EADDRINUSE';
+			const sentence = busy
+				? `Port ${config.port} is taken by another program; choose one with --port or PORT.`
+				: `Port ${config.port} on ${config.host} cannot be opened (${error.code}).`;
+			reject(new LedgerRefusal(busy ? 'port-busy' : 'port-refused', sentence));
+		});
+		server.listen(config.port, config.host, () => {
+			const address = server.address();
+			resolve(typeof address === 'object' && address ? address.port : config.port);
+		});
+	});
+}
+
+/** Lets running answers end, gives everybody who holds something the chance to hand it back, leaves. */
+function stop(server: Server, signal: string): void {
+	server.close(() => process.exit(0));
+	server.closeIdleConnections();
+	process.emit('sveltekit:shutdown' as 'exit', signal as unknown as number);
+	setTimeout(() => process.exit(0), STOP_WITHIN_MS).unref();
+}
+
+function sentenceOf(error: unknown): string {
+	if (error instanceof LedgerRefusal) return error.sentence;
+	return `Slip Ledger could not start: ${error instanceof Error ? error.message : String(error)}`;
+}
