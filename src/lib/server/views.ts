@@ -130,13 +130,7 @@ export interface RideView extends RideRow {
 }
 
 export type ImportStage =
-	| 'receiving'
-	| 'waiting'
-	| 'analysing'
-	| 'done'
-	| 'refused'
-	| 'already in the ledger'
-	| 'failed';
+	'receiving' | 'waiting' | 'analysing' | 'done' | 'refused' | 'already in the ledger' | 'failed';
 
 export interface ImportView {
 	id: number;
