@@ -1,0 +1,29 @@
+import { decodeFit } from './decodeFit';
+import { recogniseFormat } from './recogniseFormat';
+import { refusal } from './refusal';
+import { RideRefused, type Ride } from './ride';
+
+/**
+ * Reads a ride file of any format that is known.
+ * @param bytes the file as it was uploaded; its format is told from them, never from the name
+ * @param fileName for the engineer's detail only
+ * @returns the ride
+ * @throws RideRefused with a code, a sentence for the rider and a detail for the engineer
+ */
+export async function decodeRide(bytes: Uint8Array, fileName: string): Promise<Ride> {
+	try {
+		switch (recogniseFormat(bytes)) {
+			case 'fit':
+				return await decodeFit(bytes);
+			default:
+				throw refusal('not-a-ride-file', `${bytes.length} bytes, first ${firstBytes(bytes)}`);
+		}
+	} catch (error) {
+		if (!(error instanceof RideRefused)) throw error;
+		throw new RideRefused(error.code, error.sentence, `${fileName}: ${error.detail}`);
+	}
+}
+
+function firstBytes(bytes: Uint8Array): string {
+	return Array.from(bytes.subarray(0, 12), (byte) => byte.toString(16).padStart(2, '0')).join(' ');
+}

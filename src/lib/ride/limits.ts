@@ -1,0 +1,28 @@
+/**
+ * Bounds on what a ride file may ask of this program. Uploaded bytes are not trusted: whatever is past
+ * a bound is refused as 'too-large' before memory is spent on it. The figures are ours, no source:
+ * generous against real rides (a day of riding at one record a second has 86,400 records).
+ */
+
+/** bytes of a ride computer's file */
+export const MAX_FIT_BYTES = 64 * 1024 * 1024;
+/** messages of all kinds in one FIT file */
+export const MAX_FIT_MESSAGES = 3_000_000;
+/** FIT files chained in one */
+export const MAX_FIT_PARTS = 32;
+/** bytes of a track file in XML: about ten times those of the same ride as FIT */
+export const MAX_XML_BYTES = 256 * 1024 * 1024;
+/** nesting of elements in a track file; the schemas need fewer than ten */
+export const MAX_XML_DEPTH = 32;
+/** characters of text inside one element */
+export const MAX_XML_TEXT = 10_000;
+/** bytes of a logger's file: four hours at 500 Hz are about 200 MB */
+export const MAX_LOGGER_BYTES = 512 * 1024 * 1024;
+/** samples of a logger's file: four hours at 500 Hz */
+export const MAX_LOGGER_SAMPLES = 7_200_000;
+/** records of a ride computer */
+export const MAX_RECORDS = 1_000_000;
+/** laps, events, sensors of each kind */
+export const MAX_MARKS = 20_000;
+/** from the first to the last record, seconds */
+export const MAX_DURATION_S = 7 * 86_400;
