@@ -1,0 +1,76 @@
+import type { Bike } from '$lib/drivetrain/bike';
+import { driveSignals } from '$lib/drivetrain/driveSignals';
+import { DEFAULT_CIRCUMFERENCE_M, nameGears } from '$lib/drivetrain/nameGears';
+import { secondGrid, type SecondGrid } from '$lib/drivetrain/secondGrid';
+import type { Ride } from '$lib/ride/ride';
+import { DRIVE_STATES, type ObservedStretch, type RideAnalysis } from './analysis';
+import { ANALYSIS_VERSION } from './analysisVersion';
+import { candidateFeatures, placeCandidate } from './candidateFeatures';
+import { describeEvent } from './describeEvent';
+import { detectionLimit } from './detectionLimit';
+import { driveStates, driveTraces } from './driveTraces';
+import { observedStretches } from './observedStretches';
+import { rideContext } from './rideContext';
+import { rideWarnings } from './rideWarnings';
+import { scoreCandidate } from './scoreCandidate';
+
+/** Candidates with weaker signs are not reported; the same for every ride, so that builds can be compared. */
+export const LEAST_STRENGTH = 0.5;
+
+/**
+ * Finds the slips of one ride and says on which stretches it could have shown one.
+ *
+ * @param ride a decoded ride
+ * @param bike what is known of the bike; what is not given is learned from the ride
+ * @returns events, stretches, distances and the lines a page draws; a ride that shows nothing has no
+ *   observed stretches and says why in its warnings
+ */
+export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
+	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
+	const context = rideContext(driveSignals(grid));
+	const named = nameGears(context.ratios, bike);
+	const powerAt = bike.powerAt ?? 'crank';
+	const limitDeg = detectionLimit(context);
+	if (ride.trainer || ride.motorAssisted) limitDeg.fill(NaN);
+	const observed = observedStretches(grid, limitDeg);
+	const taken = context.candidates
+		.map((candidate) => placeCandidate(context, candidate))
+		.map((placed) => ({ placed, strength: scoreCandidate(candidateFeatures(context, placed)) }))
+		.filter(({ strength }) => strength >= LEAST_STRENGTH);
+	const states = driveStates(
+		context,
+		taken.map(({ placed }) => placed)
+	);
+	const events = taken.map(({ placed, strength }) =>
+		describeEvent(context, placed, strength, named.gears, isObserved(observed, placed.from), powerAt)
+	);
+	return {
+		analysisVersion: ANALYSIS_VERSION,
+		totalM: grid.distanceM[grid.seconds - 1] ?? 0,
+		observedM: observed.reduce((sum, stretch) => sum + stretch.endM - stretch.startM, 0),
+		drivenM: drivenDistance(grid, states),
+		observed,
+		events,
+		gears: named.gears,
+		warnings: [...ride.warnings, ...rideWarnings(ride, context, bike, named)],
+		marksS: ride.marks.map((mark) => mark.timeS),
+		gaps: ride.gaps,
+		traces: driveTraces(context, named.gears, states, limitDeg, powerAt)
+	};
+}
+
+function isObserved(observed: readonly ObservedStretch[], second: number): boolean {
+	return observed.some((stretch) => second >= stretch.startS && second < stretch.endS);
+}
+
+/** Distance under drive: seconds in which the rider presses. */
+function drivenDistance(grid: SecondGrid, states: Uint8Array): number {
+	let sum = 0;
+	for (let t = 0; t + 1 < grid.seconds; t++) {
+		const state = DRIVE_STATES[states[t]];
+		if (state === 'driving' || state === 'shifting' || state === 'picking up' || state === 'slip') {
+			sum += grid.distanceM[t + 1] - grid.distanceM[t];
+		}
+	}
+	return sum;
+}

@@ -1,0 +1,93 @@
+import type { Gear } from '$lib/drivetrain/bike';
+import { hubTorque } from '$lib/drivetrain/hubTorque';
+import { excessDeg } from './findCandidates';
+import type { SlipEvent, WithLimits } from './analysis';
+import { at, type Placed } from './candidateFeatures';
+import { reasonsFor } from './reasonsFor';
+import type { RideContext } from './rideContext';
+
+/** 90 % of a normal distribution lie within this many standard deviations. */
+const NORMAL_90 = 1.645;
+/** Accuracy of a power meter; common practice, no source. */
+const TORQUE_ACCURACY = 0.03;
+
+/** Turns a candidate that was taken for a slip into the event that the ledger keeps. */
+export function describeEvent(
+	context: RideContext,
+	placed: Placed,
+	strength: number,
+	gears: readonly Gear[],
+	observed: boolean,
+	powerAt: 'crank' | 'hub'
+): SlipEvent {
+	const { grid } = context.signals;
+	const { from, to } = placed;
+	const gear = gears[at(context.path, Math.max(0, from - 1))] ?? null;
+	const overrunCrankDeg = overrun(context, placed);
+	const before = powerMean(context, from - 4, from - 1);
+	const least = Math.min(...[0, 1, 2, 3].map((k) => at(grid.powerW, from + k)).filter((watts) => watts >= 0));
+	const powerLost = before > 0 && Number.isFinite(least) ? clamp(1 - least / before) : null;
+	const afterRest = at(context.sinceRest, from) <= 1;
+	return {
+		startS: from,
+		endS: to + 1,
+		kind: afterRest ? 'failed pick-up' : 'slip',
+		overrunCrankDeg,
+		overrunHubDeg: overrunCrankDeg.value * (gear?.ratio ?? 1),
+		gear,
+		hubTorqueNm: gear && !afterRest ? torqueBefore(context, from, gear.ratio, powerAt) : null,
+		powerLost,
+		strength,
+		atM: grid.distanceM[from],
+		observed,
+		reasons: reasonsFor(context, placed, overrunCrankDeg.value, powerLost)
+	};
+}
+
+function overrun(context: RideContext, placed: Placed): WithLimits {
+	const { signals, noise } = context;
+	const { from, to, high, low } = placed;
+	const value = Math.max(placed.carefulDeg, 0.5 * (placed.carefulDeg + excessDeg(signals, from, to, low)));
+	const seconds = to - from + 1;
+	const rounding = 6 * 0.3 * Math.sqrt(seconds);
+	const scatter =
+		6 * signals.grid.cadenceRpm[placed.peak] * noise[placed.peak] * Math.sqrt(seconds + seconds ** 2 / 3);
+	const gearDoubt = 0.5 * (excessDeg(signals, from, to, low) - excessDeg(signals, from, to, high));
+	const sd = Math.hypot(rounding, scatter, gearDoubt);
+	return { value, lower: Math.max(0, value - NORMAL_90 * sd), upper: value + NORMAL_90 * sd };
+}
+
+/** Mean hub torque of the last engaged seconds before onset, with limits; null = not known. */
+function torqueBefore(context: RideContext, from: number, ratio: number, powerAt: 'crank' | 'hub') {
+	const { grid, pressing } = context.signals;
+	const values: number[] = [];
+	for (let t = from - 1; t >= 0 && t >= from - 3 && pressing[t]; t--) {
+		const torque = hubTorque(grid.powerW[t], grid.cadenceRpm[t], ratio, powerAt);
+		if (torque >= 0) values.push(torque);
+	}
+	if (values.length === 0) return null;
+	const value = values.reduce((sum, torque) => sum + torque, 0) / values.length;
+	const spread =
+		values.length > 1
+			? Math.sqrt(values.reduce((s, x) => s + (x - value) ** 2, 0) / (values.length - 1))
+			: 0.15 * value;
+	const sd = Math.hypot(spread / Math.sqrt(values.length), TORQUE_ACCURACY * value);
+	return { value, lower: Math.max(0, value - NORMAL_90 * sd), upper: value + NORMAL_90 * sd };
+}
+
+function powerMean(context: RideContext, from: number, to: number): number {
+	let sum = 0;
+	let count = 0;
+	for (let t = from; t <= to; t++) {
+		const watts = at(context.signals.grid.powerW, t);
+		if (watts > 0) {
+			sum += watts;
+			count++;
+		}
+	}
+	return count > 0 ? sum / count : NaN;
+}
+
+function clamp(share: number): number {
+	return Math.max(0, Math.min(1, share));
+}

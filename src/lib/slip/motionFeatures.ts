@@ -1,0 +1,86 @@
+import { median } from '$lib/drivetrain/median';
+import { at, type Placed } from './candidateFeatures';
+import type { RideContext } from './rideContext';
+
+export const MOTION_FEATURES = [
+	'cadence before rpm',
+	'cadence after rpm',
+	'engaged cadence at peak rpm',
+	'deg against cadence around',
+	'deg against higher cadence side',
+	'cadence step in rpm',
+	'cadence step out rpm',
+	'deepest speed dip',
+	'dip at peak',
+	'dip at peak, clock of the file',
+	'speed change before',
+	'speed change during',
+	'speed change after',
+	'speed lost against before',
+	'speed scatter',
+	'speed mps',
+	'seconds of held cadence',
+	'seconds of held speed',
+	'held power near',
+	'distance against speed',
+	'cadence change over five seconds before'
+];
+
+/** Cadence and speed each against their own past: in a slip cadence jumps and the wheel hardly changes. */
+export function motionFeatures(context: RideContext, placed: Placed, out: number[]): void {
+	const { signals } = context;
+	const { cadenceRpm, distanceM, powerW } = signals.grid;
+	const raw = signals.grid.speedMps;
+	const speed = signals.speedMps;
+	const { from, to, peak, high } = placed;
+	const before = median([1, 2, 3].map((k) => turning(cadenceRpm, from - k)));
+	const after = median([1, 2, 3].map((k) => turning(cadenceRpm, to + k)));
+	let around = 0;
+	let higher = 0;
+	for (let t = from; t <= to; t++) {
+		around += 6 * (cadenceRpm[t] - mean(before, after));
+		higher += 6 * (cadenceRpm[t] - Math.max(before || after, after || before));
+	}
+	out.push(before, after, 60 * speed[peak] * Math.exp(high), around, higher);
+	out.push(cadenceRpm[peak] - at(cadenceRpm, peak - 1), cadenceRpm[peak] - at(cadenceRpm, peak + 1));
+	let deepest = 0;
+	for (let t = from - 1; t <= to + 1; t++) deepest = Math.min(deepest, dip(raw, t + signals.lagS) || 0);
+	out.push(deepest, dip(raw, peak + signals.lagS), dip(raw, peak));
+	const changeBefore = (at(speed, from - 1) - at(speed, from - 4)) / 3;
+	const changeDuring = (at(speed, to + 1) - at(speed, from - 1)) / (to - from + 2);
+	const changeAfter = (at(speed, to + 5) - at(speed, to + 2)) / 3;
+	out.push(changeBefore, changeDuring, changeAfter, changeDuring - mean(changeBefore, changeAfter));
+	const bends: number[] = [];
+	for (let t = peak - 12; t <= peak + 12; t++) bends.push(Math.abs(dip(raw, t)));
+	out.push(median(bends), speed[peak]);
+	out.push(held(cadenceRpm, from - 1), held(raw, from - 1 + signals.lagS));
+	let heldPower = 0;
+	for (let t = from - 1; t <= to + 3; t++) heldPower += at(powerW, t) === at(powerW, t - 1) ? 1 : 0;
+	out.push(heldPower);
+	let driven = 0;
+	for (let t = from; t <= to; t++) driven += at(raw, t);
+	out.push(Math.max(-1, Math.min(3, (at(distanceM, to) - at(distanceM, from - 1)) / driven)));
+	out.push(at(cadenceRpm, from - 1) - at(cadenceRpm, from - 6));
+}
+
+/** Speed against the mean of its neighbours, as a share of it; negative = a dip. */
+function dip(speed: Float64Array, t: number): number {
+	const around = (at(speed, t - 1) + at(speed, t + 1)) / 2;
+	return around > 0.5 ? (at(speed, t) - around) / around : NaN;
+}
+
+function turning(cadenceRpm: Float64Array, t: number): number {
+	const rpm = at(cadenceRpm, t);
+	return rpm >= 25 ? rpm : NaN;
+}
+
+function mean(a: number, b: number): number {
+	return Number.isNaN(a) ? b : Number.isNaN(b) ? a : (a + b) / 2;
+}
+
+/** For how many seconds up to t the value has not moved. */
+function held(values: Float64Array, t: number): number {
+	let seconds = 0;
+	while (seconds < 8 && at(values, t - seconds) === at(values, t - seconds - 1)) seconds++;
+	return seconds;
+}

@@ -1,0 +1,60 @@
+import { median } from '$lib/drivetrain/median';
+import { at, type Placed } from './candidateFeatures';
+import type { RideContext } from './rideContext';
+
+const FROM = -3;
+const TO = 5;
+export const POWER_FEATURES = [
+	'power before W',
+	'power before of usual',
+	'power after of before',
+	...Array.from({ length: TO - FROM + 1 }, (_, i) => `power of before at ${i + FROM} s`),
+	'least power of before',
+	'second least power of before',
+	'power lost in seconds',
+	'power before scatter',
+	'least power against after',
+	'power two before of before',
+	'torque kept at peak'
+];
+
+/** Power around a candidate against the power before it: in a slip it collapses together with the jump. */
+export function powerFeatures(context: RideContext, placed: Placed, out: number[]): void {
+	const { powerW, cadenceRpm } = context.signals.grid;
+	const { from, to, peak } = placed;
+	const before = medianOf(powerW, from - 6, from - 2);
+	const after = medianOf(powerW, to + 3, to + 7);
+	const reference = Math.max(25, before);
+	out.push(before, before / context.usualPowerW, ratio(after, reference));
+	for (let k = FROM; k <= TO; k++) out.push(ratio(at(powerW, peak + k), reference));
+	let least = Infinity;
+	let second = Infinity;
+	let lost = 0;
+	for (let t = from - 1; t <= to + 3; t++) {
+		const share = ratio(at(powerW, t), reference);
+		if (share < least) {
+			second = least;
+			least = share;
+		} else if (share < second) second = share;
+		if (share < 1) lost += 1 - share;
+	}
+	out.push(finite(least), finite(second), lost);
+	const early = [0, 1, 2, 3, 4].map((k) => Math.abs(at(powerW, from - 2 - k) - before));
+	out.push(median(early) / reference);
+	out.push(ratio(least * reference, Math.max(25, after)));
+	out.push(ratio(at(powerW, from - 2), reference));
+	const torqueBefore = before / medianOf(cadenceRpm, from - 6, from - 2);
+	out.push(ratio(at(powerW, peak) / at(cadenceRpm, peak), torqueBefore));
+}
+
+function ratio(value: number, reference: number): number {
+	return Math.min(4, value / reference);
+}
+
+function finite(value: number): number {
+	return Number.isFinite(value) ? value : NaN;
+}
+
+function medianOf(values: Float64Array, from: number, to: number): number {
+	return median(values.subarray(Math.max(0, from), Math.max(0, to + 1)));
+}

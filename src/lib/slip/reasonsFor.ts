@@ -1,0 +1,43 @@
+import { at, type Placed } from './candidateFeatures';
+import type { RideContext } from './rideContext';
+
+/** What speaks for and against a slip here, in plain words with the figures that were measured. */
+export function reasonsFor(
+	context: RideContext,
+	placed: Placed,
+	overrunDeg: number,
+	powerLost: number | null
+): string[] {
+	const { signals, base } = context;
+	const { from, to, peak, high } = placed;
+	const reasons: string[] = [];
+	const rpm = signals.grid.cadenceRpm[peak];
+	const engaged = 60 * signals.speedMps[peak] * Math.exp(high);
+	reasons.push(
+		`For: the crank turned at ${rpm.toFixed(0)} rpm where the wheel needed ${engaged.toFixed(0)} rpm, ` +
+			`${overrunDeg.toFixed(0)} degrees more in ${to - from + 1} s.`
+	);
+	if (powerLost === null) reasons.push('Against: no power was recorded, so a loss of drive cannot be seen.');
+	else if (powerLost >= 0.3)
+		reasons.push(`For: ${(100 * powerLost).toFixed(0)} % of the power was lost with it.`);
+	else reasons.push(`Against: only ${(100 * powerLost).toFixed(0)} % of the power was lost with it.`);
+	const step = base.after3[to] - base.before3[from];
+	if (Math.abs(step) < 0.02) reasons.push('For: the same gear was in before and after.');
+	else if (Math.abs(step) >= 0.02) {
+		reasons.push(
+			`Against: the gear changed by ${(100 * Math.abs(step)).toFixed(0)} % at about the same time.`
+		);
+	}
+	const noiseDeg = 6 * rpm * context.noise[peak];
+	if (overrunDeg < 4 * noiseDeg) {
+		reasons.push(`Against: this recording scatters by about ${noiseDeg.toFixed(0)} degrees a second.`);
+	}
+	if (at(context.sinceRest, from) <= 2) reasons.push('Against: pedalling had only just begun again.');
+	const nearShift = signals.grid.shiftS.find((t) => t >= from - 3 && t <= to + 1);
+	if (nearShift !== undefined) {
+		reasons.push(
+			`Against: a shift was recorded ${Math.abs(nearShift - from)} s ${nearShift <= from ? 'before' : 'after'} it.`
+		);
+	}
+	return reasons;
+}
