@@ -1,0 +1,114 @@
+import { LEGS, MODE, type DriveSetting, type DriveState } from './driveState';
+import { passObstacles } from './passObstacles';
+import { planShift } from './planShift';
+import { enter, sprint } from './riderModes';
+
+/**
+ * Decides, 20 times a second, what the rider does: how hard to press or whether to rest, brake for what
+ * is ahead, and when to shift.
+ */
+export function planRider(s: DriveState, setting: DriveSetting, dt: number): void {
+	feelRoad(s, setting, dt);
+	const { rider } = setting.spec;
+	s.swing +=
+		(-s.swing * dt) / 25 + rider.unsteadiness * Math.sqrt((2 * dt) / 25) * setting.riderChance.normal(0, 1);
+	if (s.timeS >= s.startleAtS) {
+		s.startleAtS = Infinity;
+		if (s.mode !== MODE.stopped) enter(s, MODE.startled, s.startleForS);
+		s.legs = setting.riderChance.chance(0.55) ? LEGS.still : LEGS.turn;
+	}
+	const held = passObstacles(s, setting);
+	if (!held) pedal(s, setting, dt);
+	planShift(s, setting, dt);
+	if (setting.riderChance.chance((rider.idleMarksPerHour / 3600) * dt)) s.marksS.push(Math.round(s.timeS));
+}
+
+function feelRoad(s: DriveState, setting: DriveSetting, dt: number): void {
+	const { road, spec } = setting;
+	while (s.piece < road.slope.length - 1 && road.fromM[s.piece + 1] <= s.groundM) s.piece++;
+	const settle = Math.min(1, dt / 2.5);
+	s.slope += (road.slope[s.piece] - s.slope) * settle;
+	s.rolling += (road.rolling[s.piece] - s.rolling) * settle;
+	const headwind = spec.road.windMps * Math.cos(road.heading[s.piece]);
+	s.headwindMps += (headwind - s.headwindMps) * settle;
+}
+
+function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
+	const { rider, road } = setting.spec;
+	const chance = setting.riderChance;
+	s.brakeN = 0;
+	if (s.timeS >= s.modeUntilS) {
+		s.mode = MODE.ride;
+		s.modeUntilS = Infinity;
+	}
+	if (s.mode === MODE.ride) chooseMode(s, setting, dt);
+	const hours = s.timeS / 3600;
+	const usualW = rider.powerW * (1 - rider.fatiguePerHour * hours) * Math.exp(s.swing);
+	let powerW = usualW * terrainShare(s.slope + 0.002 * s.headwindMps);
+	s.ripple = 0.75;
+	if (s.mode === MODE.sprint) {
+		powerW = s.modePowerW;
+		s.ripple = 0.9;
+	} else if (s.mode === MODE.stand) {
+		powerW = usualW * 1.3;
+		s.ripple = 0.95;
+	} else if (s.mode === MODE.soft) powerW = s.modePowerW;
+	// on a steep climb nobody falls over for lack of power: at walking pace more is given
+	const slow = s.speedMps < 1.9;
+	if (slow && s.slope > 0.02) powerW = Math.max(powerW, 21 * setting.spec.bike.massKg * (s.slope + 0.012));
+
+	const resting = s.mode === MODE.rest || s.mode === MODE.startled;
+	if (resting) {
+		if (s.legs === LEGS.press) s.legs = LEGS.still;
+	} else {
+		s.legs =
+			powerW < 0.22 * usualW && !road.trainer && s.mode !== MODE.soft ? restingLegs(s, chance) : LEGS.press;
+		// no legs can follow a wheel this fast in the gear that is in
+		const rpm = (s.wheelRadS / s.ratio) * (30 / Math.PI);
+		if (rpm > rider.cadenceRpm + 32 && s.mode !== MODE.sprint) s.legs = restingLegs(s, chance);
+	}
+	s.turnRadS = 0.8 * rider.cadenceRpm * (Math.PI / 30);
+	const torque = powerW / Math.max(1.5, s.crankRadS);
+	const allOut = s.mode === MODE.sprint || s.mode === MODE.stand || slow;
+	const limitNm = rider.maxTorqueNm * (allOut ? 1 : 0.62);
+	// legs build up torque within a few tenths of a second
+	const goal = s.legs === LEGS.press ? Math.min(limitNm, torque) : 0;
+	s.torqueWantedNm += (goal - s.torqueWantedNm) * Math.min(1, dt / 0.25);
+	s.loadShare = s.timeS < s.shiftUntilS ? setting.spec.bike.shifting.loadKept : 1;
+}
+
+/** Legs that rest are mostly still, sometimes they turn without load; they keep to it for a rest. */
+function restingLegs(s: DriveState, chance: DriveSetting['riderChance']): number {
+	if (s.legs !== LEGS.press) return s.legs;
+	return chance.chance(0.75) ? LEGS.still : LEGS.turn;
+}
+
+/** Share of the usual power: more uphill, less downhill, nothing where the road does the work. */
+function terrainShare(slope: number): number {
+	if (slope >= 0) return Math.min(1.4, 1 + 6 * slope);
+	return Math.max(0, 1 + 26 * slope);
+}
+
+function chooseMode(s: DriveState, setting: DriveSetting, dt: number): void {
+	const { rider } = setting.spec;
+	const chance = setting.riderChance;
+	const draw = chance.next() * 3600;
+	let limit = rider.coastsPerHour * dt;
+	if (draw < limit) return rest(s, setting);
+	limit += rider.softPerHour * dt;
+	if (draw < limit) {
+		s.modePowerW = rider.powerW * chance.between(0.12, 0.5);
+		return enter(s, MODE.soft, 2 + chance.exponential(7));
+	}
+	limit += rider.sprintsPerHour * dt;
+	if (draw < limit) return sprint(s, setting);
+	if (s.slope > 0.02) {
+		limit += rider.standsPerHour * dt;
+		if (draw < limit) enter(s, MODE.stand, 4 + chance.exponential(9));
+	}
+}
+
+function rest(s: DriveState, setting: DriveSetting): void {
+	enter(s, MODE.rest, 0.8 + setting.riderChance.exponential(3.5));
+	s.legs = setting.riderChance.chance(0.75) ? LEGS.still : LEGS.turn;
+}
