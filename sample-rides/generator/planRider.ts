@@ -35,7 +35,6 @@ function feelRoad(s: DriveState, setting: DriveSetting, dt: number): void {
 
 function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 	const { rider, road } = setting.spec;
-	const chance = setting.riderChance;
 	s.brakeN = 0;
 	if (s.timeS >= s.modeUntilS) {
 		s.mode = MODE.ride;
@@ -61,11 +60,11 @@ function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 	if (resting) {
 		if (s.legs === LEGS.press) s.legs = LEGS.still;
 	} else {
-		s.legs =
-			powerW < 0.22 * usualW && !road.trainer && s.mode !== MODE.soft ? restingLegs(s, chance) : LEGS.press;
-		// no legs can follow a wheel this fast in the gear that is in
+		s.legs = LEGS.press;
+		// downhill the road does the work; and no legs can follow a wheel this fast in the gear that is in
 		const rpm = (s.wheelRadS / s.ratio) * (30 / Math.PI);
-		if (rpm > rider.cadenceRpm + 32 && s.mode !== MODE.sprint) s.legs = restingLegs(s, chance);
+		const downhill = powerW < 0.22 * usualW && s.mode !== MODE.soft && !road.trainer;
+		if (downhill || (rpm > rider.cadenceRpm + 26 && s.mode !== MODE.sprint)) rest(s, setting);
 	}
 	s.turnRadS = 0.8 * rider.cadenceRpm * (Math.PI / 30);
 	const torque = powerW / Math.max(1.5, s.crankRadS);
@@ -75,12 +74,6 @@ function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 	const goal = s.legs === LEGS.press ? Math.min(limitNm, torque) : 0;
 	s.torqueWantedNm += (goal - s.torqueWantedNm) * Math.min(1, dt / 0.25);
 	s.loadShare = s.timeS < s.shiftUntilS ? setting.spec.bike.shifting.loadKept : 1;
-}
-
-/** Legs that rest are mostly still, sometimes they turn without load; they keep to it for a rest. */
-function restingLegs(s: DriveState, chance: DriveSetting['riderChance']): number {
-	if (s.legs !== LEGS.press) return s.legs;
-	return chance.chance(0.75) ? LEGS.still : LEGS.turn;
 }
 
 /** Share of the usual power: more uphill, less downhill, nothing where the road does the work. */

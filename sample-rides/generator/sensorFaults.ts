@@ -62,7 +62,7 @@ export function lose(values: Float64Array, perHour: number, chance: Random): voi
 
 /**
  * A recorder that saves space: keeps a second only when something changed noticeably since the last kept
- * one, or after seven seconds.
+ * one, or after six seconds.
  */
 export function thin(
 	ticks: number[],
@@ -75,10 +75,10 @@ export function thin(
 		const t = ticks[i];
 		const last = kept[kept.length - 1];
 		const changed =
-			Math.abs(speed[t] - speed[last]) > 0.9 ||
-			Math.abs(cadence[t] - cadence[last]) > 9 ||
-			Math.abs(power[t] - power[last]) > 90;
-		if (changed || t - last >= 7 || i === ticks.length - 1) kept.push(t);
+			Math.abs(speed[t] - speed[last]) > 0.6 ||
+			Math.abs(cadence[t] - cadence[last]) > 6 ||
+			Math.abs(power[t] - power[last]) > 60;
+		if (changed || t - last >= 6 || i === ticks.length - 1) kept.push(t);
 	}
 	return kept;
 }
