@@ -1,6 +1,6 @@
 import { clockOrder, type ClockOrder } from './clockOrder';
 import { continuousDistance } from './continuousDistance';
-import { MAX_DURATION_S, MAX_RECORDS } from './limits';
+import { MAX_DURATION_S, MAX_LOGGER_SAMPLES, MAX_RECORDS } from './limits';
 import { dropImplausible } from './plausible';
 import { recordingRhythm } from './recordingRhythm';
 import type { RecordedRide } from './recordedRide';
@@ -19,8 +19,9 @@ const LEAD_IN_S = 60;
  */
 export function assembleRide(recorded: RecordedRide): Ride {
 	if (recorded.atMs.length === 0) throw refusal('no-records', 'no record in the file');
-	if (recorded.atMs.length > MAX_RECORDS) {
-		throw refusal('too-large', `${recorded.atMs.length} records, the bound is ${MAX_RECORDS}`);
+	const bound = recorded.format === 'logger-csv' ? MAX_LOGGER_SAMPLES : MAX_RECORDS;
+	if (recorded.atMs.length > bound) {
+		throw refusal('too-large', `${recorded.atMs.length} records, the bound is ${bound}`);
 	}
 	const order = clockOrder(recorded.atMs);
 	if (order.atMs.length === 0) {
@@ -36,7 +37,7 @@ export function assembleRide(recorded: RecordedRide): Ride {
 	const warnings: RideWarning[] = [...recorded.warnings, ...clockWarnings(order)];
 	const channels = readChannels(recorded, order, timeS, warnings);
 	requireMotion(channels);
-	if (!channels.powerW) {
+	if (!channels.powerW && !channels.crankTorqueNm) {
 		warnings.push({
 			code: 'no-power',
 			sentence: 'The ride holds no power, so it says much less about slipping and nothing about torque.',

@@ -1,4 +1,6 @@
 import { decodeFit } from './decodeFit';
+import { decodeLoggerCsv } from './decodeLoggerCsv';
+import { decodeTcx } from './decodeTcx';
 import { recogniseFormat } from './recogniseFormat';
 import { refusal } from './refusal';
 import { RideRefused, type Ride } from './ride';
@@ -15,6 +17,10 @@ export async function decodeRide(bytes: Uint8Array, fileName: string): Promise<R
 		switch (recogniseFormat(bytes)) {
 			case 'fit':
 				return await decodeFit(bytes);
+			case 'tcx':
+				return await decodeTcx(bytes);
+			case 'logger-csv':
+				return await decodeLoggerCsv(bytes);
 			default:
 				throw refusal('not-a-ride-file', `${bytes.length} bytes, first ${firstBytes(bytes)}`);
 		}

@@ -11,7 +11,7 @@ export const MAX_FIT_MESSAGES = 3_000_000;
 /** FIT files chained in one */
 export const MAX_FIT_PARTS = 32;
 /** bytes of a track file in XML: about ten times those of the same ride as FIT */
-export const MAX_XML_BYTES = 256 * 1024 * 1024;
+export const MAX_XML_BYTES = 128 * 1024 * 1024;
 /** nesting of elements in a track file; the schemas need fewer than ten */
 export const MAX_XML_DEPTH = 32;
 /** characters of text inside one element */

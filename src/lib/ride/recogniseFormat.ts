@@ -1,4 +1,5 @@
 import { fitHeader } from './fitHeader';
+import { loggerHeader } from './loggerHeader';
 import type { RideFormat } from './ride';
 
 /** bytes looked at: a declaration, comments and the root element */
@@ -17,12 +18,5 @@ export function recogniseFormat(bytes: Uint8Array): RideFormat | null {
 		if (/<(\w+:)?gpx[\s>]/.test(start)) return 'gpx';
 		return null;
 	}
-	return isLoggerHeader(start) ? 'logger-csv' : null;
-}
-
-/** the first line that is no comment names a time and a crank or a wheel */
-function isLoggerHeader(start: string): boolean {
-	const header = start.split(/\r\n|\n|\r/).find((line) => line.trim() !== '' && !line.startsWith('#'));
-	if (header === undefined || !/[,;\t]/.test(header)) return false;
-	return /\btime_s\b/i.test(header) && /\b(crank|wheel)_\w+/i.test(header);
+	return loggerHeader(start) ? 'logger-csv' : null;
 }
