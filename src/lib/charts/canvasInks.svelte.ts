@@ -1,0 +1,38 @@
+/** The tokens' colours as a canvas needs them: resolved, and again when the colour scheme changes. */
+export interface Inks {
+	readonly ink: string;
+	readonly soft: string;
+	readonly accent: string;
+	readonly wash: string;
+}
+
+/**
+ * @param element a getter: the canvas exists only after mounting
+ * @returns an object whose `current` follows the colour scheme
+ */
+export function canvasInks(element: () => Element | undefined): { readonly current: Inks } {
+	let scheme = $state(0);
+	$effect(() => {
+		const query = matchMedia('(prefers-color-scheme: dark)');
+		const changed = () => scheme++;
+		query.addEventListener('change', changed);
+		return () => query.removeEventListener('change', changed);
+	});
+	const current = $derived.by(() => {
+		void scheme;
+		const found = element();
+		const style = found ? getComputedStyle(found) : null;
+		const token = (name: string, otherwise: string) => style?.getPropertyValue(name).trim() || otherwise;
+		return {
+			ink: token('--ink', '#000'),
+			soft: token('--rule-strong', '#777'),
+			accent: token('--accent', '#606'),
+			wash: token('--accent-wash', '#6063')
+		};
+	});
+	return {
+		get current() {
+			return current;
+		}
+	};
+}

@@ -1,0 +1,43 @@
+import type { Formats } from './formats';
+
+/** The part of a rate that its words need; the server's RateView fits. */
+export interface RateFigures {
+	readonly count: number;
+	readonly observedM: number;
+	readonly ratePerHundredKm: number | null;
+	readonly lowerPerHundredKm: number;
+	readonly upperPerHundredKm: number | null;
+	readonly confidence: number;
+}
+
+/**
+ * A rate in words. "0" is never written: no event found bounds the rate and does not make it nothing.
+ *
+ * @returns value (short, for the large figure) and sentence (limits, confidence, exposure)
+ * @example rateWords({ count: 0, observedM: 98000, ... upperPerHundredKm: 3.76 }, formats).value
+ * // "none found; at most 3.8 per 100 observed km"
+ */
+export function rateWords(rate: RateFigures, formats: Formats): { value: string; sentence: string } {
+	const exposure = formats.km(rate.observedM).replace('\u00a0km', '\u00a0observed\u00a0km');
+	const confidence = formats.share(rate.confidence);
+	if (rate.upperPerHundredKm === null || rate.ratePerHundredKm === null) {
+		return {
+			value: 'nothing observed yet',
+			sentence: 'No ride has yet observed any distance of this build, so no rate can be given.'
+		};
+	}
+	const upper = formats.figure(rate.upperPerHundredKm);
+	if (rate.count === 0) {
+		return {
+			value: `none found; at most ${upper} per 100 observed km`,
+			sentence: `No slip of the reference size counts on ${exposure}: the rate may still be up to ${upper} per 100 observed km (upper ${confidence} limit).`
+		};
+	}
+	const value = formats.figure(rate.ratePerHundredKm);
+	const lower = formats.figure(rate.lowerPerHundredKm);
+	const slips = rate.count === 1 ? '1 slip' : `${formats.number(rate.count)} slips`;
+	return {
+		value: `${value} per 100 observed km`,
+		sentence: `${slips} on ${exposure}: ${value} per 100 observed km, ${confidence} limits ${lower} to ${upper}.`
+	};
+}

@@ -1,0 +1,111 @@
+/** How far one upload is. */
+export interface SendProgress {
+	readonly sentBytes: number;
+	readonly totalBytes: number;
+}
+
+export interface SendOptions {
+	/** the page's fetch; a test gives its own */
+	readonly fetch: typeof fetch;
+	readonly onProgress?: (progress: SendProgress) => void;
+	/** waits before an attempt is repeated; a test gives one that does not wait */
+	readonly wait?: (ms: number) => Promise<void>;
+	readonly signal?: AbortSignal;
+}
+
+/** An upload that the server refused; `sentence` is meant for the rider. */
+export class SendRefused extends Error {
+	constructor(
+		readonly status: number,
+		readonly sentence: string
+	) {
+		super(sentence);
+		this.name = 'SendRefused';
+	}
+}
+
+/** Pieces of 1 MB: small enough that a slow phone link loses little, large enough to cost few requests. */
+export const PIECE_BYTES = 1_000_000;
+const ATTEMPTS = 6;
+
+/**
+ * Sends one file by the resumable protocol: create, append each piece at the offset the server holds,
+ * finish. A broken connection is taken up where the server says it stopped.
+ *
+ * @returns the id of the import that the server queued
+ * @throws SendRefused when the server does not take the file; the last network error after 6 attempts
+ */
+export async function sendFile(file: File, options: SendOptions): Promise<number> {
+	const created = await attempt(options, async () =>
+		answered(
+			await options.fetch('/uploads', {
+				method: 'POST',
+				headers: { 'content-type': 'application/json' },
+				body: JSON.stringify({ name: file.name, size: file.size }),
+				signal: options.signal
+			})
+		)
+	);
+	const id = encodeURIComponent(String(created.id));
+	let offset = typeof created.offset === 'number' ? created.offset : 0;
+	const report = () => options.onProgress?.({ sentBytes: offset, totalBytes: file.size });
+	report();
+	while (offset < file.size) {
+		let broken = false;
+		offset = await attempt(options, async () => {
+			// after a break only the server knows how much of the last piece arrived
+			const from = broken ? await heldOffset(id, options) : offset;
+			broken = true;
+			const sent = await options.fetch(`/uploads/${id}`, {
+				method: 'PATCH',
+				headers: { 'content-type': 'application/octet-stream', 'upload-offset': String(from) },
+				body: file.slice(from, from + PIECE_BYTES),
+				signal: options.signal
+			});
+			// 409: the server holds another offset than we thought; it is asked, and the loop goes on from there
+			if (sent.status === 409) return heldOffset(id, options);
+			const answer = await answered(sent);
+			return typeof answer.offset === 'number' ? answer.offset : Math.min(file.size, from + PIECE_BYTES);
+		});
+		report();
+	}
+	const finished = await attempt(options, async () =>
+		answered(await options.fetch(`/uploads/${id}/finish`, { method: 'POST', signal: options.signal }))
+	);
+	return Number(finished.importId ?? finished.id);
+}
+
+async function heldOffset(id: string, options: SendOptions): Promise<number> {
+	const answer = await answered(await options.fetch(`/uploads/${id}`, { signal: options.signal }));
+	return Number(answer.offset);
+}
+
+async function answered(response: Response): Promise<Record<string, unknown>> {
+	const text = await response.text();
+	let body: Record<string, unknown> = {};
+	try {
+		body = text === '' ? {} : (JSON.parse(text) as Record<string, unknown>);
+	} catch {
+		// a proxy or the framework answered with a page; the status says enough
+	}
+	if (response.ok) return body;
+	const said = body.sentence ?? body.message;
+	throw new SendRefused(
+		response.status,
+		typeof said === 'string' ? said : `The server did not take the file (answer ${response.status}).`
+	);
+}
+
+async function attempt<T>(options: SendOptions, action: () => Promise<T>): Promise<T> {
+	const wait = options.wait ?? ((ms: number) => new Promise<void>((done) => setTimeout(done, ms)));
+	for (let tried = 1; ; tried++) {
+		try {
+			return await action();
+		} catch (error) {
+			// what the server refuses it will refuse again; a broken connection or a 5xx may mend
+			const mayMend = !(error instanceof SendRefused) || error.status >= 500;
+			if (!mayMend || tried >= ATTEMPTS || options.signal?.aborted) throw error;
+			await wait(500 * 2 ** (tried - 1));
+		}
+	}
+}

@@ -1,0 +1,168 @@
+import { describe, expect, it } from 'vitest';
+import ObservedShare from '$lib/charts/ObservedShare.svelte';
+import RateInterval from '$lib/charts/RateInterval.svelte';
+import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
+import TimeStrip from '$lib/charts/TimeStrip.svelte';
+import WholeRideBand from '$lib/charts/WholeRideBand.svelte';
+import { createFormats } from '$lib/ui/formats';
+import { svgOf } from './svgOf';
+
+const formats = createFormats('en-GB', 'UTC');
+const marks = [
+	{ id: 4, number: 1, startS: 20, endS: 22, standing: 'confirmed' as const },
+	{ id: 9, number: 2, startS: 21, endS: 23, standing: 'unreviewed' as const },
+	{ id: 11, number: 3, startS: 70, endS: 71, standing: 'rejected' as const }
+];
+
+describe('TimeStrip', () => {
+	const strip = (more: object) =>
+		svgOf(TimeStrip, {
+			id: 'gained',
+			label: 'Crank angle gained on the wheel',
+			width: 400,
+			height: 120,
+			window: [10, 60] as const,
+			domain: [-15, 60] as const,
+			traces: [],
+			formats,
+			...more
+		});
+
+	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
+		const svg = strip({
+			grid: [-15, 0, 15, 30, 45, 60],
+			hatched: [
+				[0, 14],
+				[50, 90]
+			],
+			gaps: [[30, 33]],
+			slips: marks,
+			selectedId: 4,
+			marksS: [40],
+			cursorS: 25,
+			numbered: true,
+			timeAxis: true
+		});
+		expect(svg).toMatchSnapshot();
+	});
+
+	it('leaves out what lies outside the window', () => {
+		const svg = strip({ slips: marks, numbered: true, hatched: [[100, 200]] });
+		expect(svg.match(/class="span/g)?.length).toBe(2);
+		expect(svg).not.toContain('-hatch)');
+	});
+
+	it('leaves out a number that would run into the one before, but never that of the open event', () => {
+		expect(strip({ slips: marks, numbered: true })).not.toContain('>2<');
+		expect(strip({ slips: marks, numbered: true, selectedId: 9 })).toContain('>2<');
+	});
+
+	it('has a name for a screen reader', () => {
+		expect(strip({})).toContain('role="img" aria-label="Crank angle gained on the wheel"');
+	});
+});
+
+describe('WholeRideBand', () => {
+	it('marks the shown window, every slip and what could not have shown one', () => {
+		const svg = svgOf(WholeRideBand, {
+			width: 400,
+			endS: 100,
+			speed: null,
+			top: 40,
+			hatched: [[80, 100]] as const,
+			slips: marks,
+			window: [10, 60] as const,
+			onwindow: () => {}
+		});
+		expect(svg).toMatchSnapshot();
+	});
+});
+
+describe('RateInterval', () => {
+	it('draws limits and rate on the common scale; without an event the bar is open and has no notch', () => {
+		const svg = svgOf(RateInterval, {
+			label: 'Two builds',
+			rows: [
+				{ label: 'before', count: 12, rate: 5.61, lower: 2.9, upper: 9.8 },
+				{ label: 'after', count: 0, rate: 0, lower: 0, upper: 3.76 }
+			],
+			scaleEnd: 10,
+			formats
+		});
+		expect(svg).toMatchSnapshot();
+		expect(svg.match(/class="rate/g)?.length).toBe(1);
+		expect(svg).toContain('class="none"');
+	});
+
+	it('shows that a limit lies beyond the scale, and that nothing is known without exposure', () => {
+		const svg = svgOf(RateInterval, {
+			label: 'A wide and an unknown one',
+			rows: [
+				{ label: 'wide', count: 1, rate: 5, lower: 0.1, upper: 28 },
+				{ label: 'unknown', count: 0, rate: null, lower: 0, upper: null }
+			],
+			scaleEnd: 10,
+			formats
+		});
+		expect(svg).toContain('class="beyond"');
+		expect(svg).toContain('class="unknown"');
+	});
+});
+
+describe('ObservedShare', () => {
+	it('fills the observed share of the distance', () => {
+		expect(
+			svgOf(ObservedShare, { id: 'a', observedM: 61_000, totalM: 100_000, label: '61 %' })
+		).toMatchSnapshot();
+	});
+
+	it('fills nothing before anything was ridden', () => {
+		expect(svgOf(ObservedShare, { id: 'a', observedM: 0, totalM: 0, label: 'none' })).toContain('width="0"');
+	});
+});
+
+describe('SlipsOverDistance', () => {
+	const lines = [
+		{
+			key: '1-1',
+			build: 'Original',
+			wheel: 'Wheel A',
+			dash: 0,
+			endM: 200_000,
+			observed: [
+				{ fromM: 0, toM: 60_000 },
+				{ fromM: 60_050, toM: 90_000 },
+				{ fromM: 120_000, toM: 200_000 }
+			],
+			slips: [
+				{ atM: 50_000, count: 1, eventId: 1, confirmed: true },
+				{ atM: 150_000, count: 2, eventId: 2, confirmed: false }
+			]
+		},
+		{
+			key: '2-1',
+			build: 'Retrofit',
+			wheel: 'Wheel A',
+			dash: 1,
+			endM: 120_000,
+			observed: [{ fromM: 0, toM: 100_000 }],
+			slips: []
+		}
+	];
+
+	it('draws one step line a wheel and build, told apart by dash and label, with its observed stretches', () => {
+		expect(svgOf(SlipsOverDistance, { lines, width: 900, formats })).toMatchSnapshot();
+	});
+
+	it('says every line in its name for a screen reader', () => {
+		expect(svgOf(SlipsOverDistance, { lines, formats })).toContain(
+			'Retrofit on Wheel A, none found in 120 km'
+		);
+	});
+
+	it('keeps every label inside on a phone by naming the lines at their bands alone', () => {
+		const svg = svgOf(SlipsOverDistance, { lines, width: 340, formats });
+		expect(svg).not.toContain('class="name');
+		for (const [, x] of svg.matchAll(/<path[^>]* d="M([\d.]+)/g)) expect(Number(x)).toBeLessThanOrEqual(340);
+	});
+});

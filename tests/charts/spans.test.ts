@@ -1,0 +1,75 @@
+import { expect, it } from 'vitest';
+import { mergedSpans } from '$lib/charts/mergedSpans';
+import { spansBetween } from '$lib/charts/spansBetween';
+import { stepGrid } from '$lib/charts/stepGrid';
+import { stepLine } from '$lib/charts/stepLine';
+import { timeTicks } from '$lib/charts/timeTicks';
+
+it('spansBetween gives what the stretches leave out, and the whole when there are none', () => {
+	expect(
+		spansBetween(
+			[
+				[2, 5],
+				[7, 12]
+			],
+			[0, 10]
+		)
+	).toEqual([
+		[0, 2],
+		[5, 7]
+	]);
+	expect(spansBetween([], [0, 10])).toEqual([[0, 10]]);
+	expect(spansBetween([[0, 10]], [0, 10])).toEqual([]);
+});
+
+it('mergedSpans joins what cannot be drawn apart and keeps the rest', () => {
+	expect(
+		mergedSpans(
+			[
+				[0, 5],
+				[5.5, 9],
+				[20, 30]
+			],
+			1
+		)
+	).toEqual([
+		[0, 9],
+		[20, 30]
+	]);
+	expect(
+		mergedSpans(
+			[
+				[0, 9],
+				[2, 3]
+			],
+			1
+		)
+	).toEqual([[0, 9]]);
+});
+
+it('stepGrid draws the steps of the clutch, or every second, fifth, tenth of them', () => {
+	expect(stepGrid([-30, 90], 10, 6)).toEqual({ values: [-20, 0, 20, 40, 60, 80], every: 2 });
+	expect(stepGrid([-15, 60], 15, 7)).toEqual({ values: [-15, 0, 15, 30, 45, 60], every: 1 });
+});
+
+it('stepGrid draws round degrees where no step is known', () => {
+	expect(stepGrid([-60, 240], null, 7)).toEqual({ values: [-45, 0, 45, 90, 135, 180, 225], every: null });
+});
+
+it('timeTicks lie on round times', () => {
+	expect(timeTicks([0, 90], 4)).toEqual([0, 30, 60, 90]);
+	expect(timeTicks([3601, 3614], 5)).toEqual([3605, 3610]);
+});
+
+it('stepLine is flat between events and ends where the distance ends', () => {
+	const path = stepLine(
+		[
+			{ atM: 100, count: 1 },
+			{ atM: 300, count: 2 }
+		],
+		500,
+		(m) => m / 10,
+		(n) => 100 - 10 * n
+	);
+	expect(path).toBe('M0,100H10V90H30V80H50');
+});

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { createFormats } from '$lib/ui/formats';
+
+const english = createFormats('en-GB', 'Europe/Zurich');
+const german = createFormats('de-CH', 'Europe/Zurich');
+
+describe('createFormats', () => {
+	it('writes kilometres with the decimal sign of the locale', () => {
+		expect(english.kmNumber(61_440)).toBe('61.4');
+		expect(createFormats('de-DE', 'UTC').kmNumber(61_440)).toBe('61,4');
+		expect(english.kmNumber(612_400)).toBe('612');
+	});
+
+	it('never writes all or nothing for a share that is only nearly so', () => {
+		expect(english.share(0.9996)).toBe('99\u00a0%');
+		expect(english.share(0.0004)).toBe('1\u00a0%');
+		expect(english.share(1)).toBe('100\u00a0%');
+		expect(english.share(0)).toBe('0\u00a0%');
+	});
+
+	it('writes instants in the zone of the workshop, and rides in the local time they recorded', () => {
+		expect(english.dateTime('2026-05-04T16:30:00Z')).toContain('18:30');
+		expect(english.rideTime('2026-05-04T16:30:00Z', 60)).toContain('17:30');
+		expect(english.rideTime('2026-05-04T16:30:00Z', null)).toContain('18:30');
+	});
+
+	it('writes the clock of a ride with and without hours and tenths', () => {
+		expect(english.clock(3725)).toBe('1:02:05');
+		expect(english.clock(125.4, true)).toBe('2:05.4');
+		expect(english.clock(59.96, true)).toBe('1:00.0');
+	});
+
+	it('says that a missing value is not known', () => {
+		expect(german.number(NaN)).toBe('not known');
+		expect(german.share(NaN)).toBe('not known');
+	});
+
+	it('falls back to English and UTC for what is no locale or zone', () => {
+		const formats = createFormats('not a locale', 'Nowhere/At all');
+		expect(formats.locale).toBe('en-GB');
+		expect(formats.zone).toBe('UTC');
+	});
+});
