@@ -1,0 +1,19 @@
+import { comparison, getLedger, listBuilds } from '$lib/server';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ url }) => {
+	const ledger = getLedger();
+	const builds = listBuilds(ledger).map(({ id, name }) => ({ id, name }));
+	const known = new Set(builds.map(({ id }) => id));
+	const asked = url.searchParams
+		.getAll('build')
+		.map(Number)
+		.filter((id) => known.has(id));
+	const reference = Number(url.searchParams.get('reference'));
+	const chosen = asked.length ? asked : [...known];
+	// the reference leads: the others are set against the first
+	const ordered = chosen.includes(reference)
+		? [reference, ...chosen.filter((id) => id !== reference)]
+		: chosen;
+	return { builds, chosen: ordered, comparison: comparison(ledger, ordered) };
+};

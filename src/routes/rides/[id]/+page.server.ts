@@ -1,0 +1,73 @@
+import { error } from '@sveltejs/kit';
+import {
+	assignRide,
+	decideTwin,
+	getLedger,
+	listBuilds,
+	listPeople,
+	listWheels,
+	recordVerdict,
+	REJECT_REASONS,
+	restoreRide,
+	rideView,
+	undoVerdict,
+	withdrawRide
+} from '$lib/server';
+import { actorOf, answered, neededId, pathId, text } from '../../forms';
+import { answersOf, reasonOf } from './answersOf';
+import type { Actions, PageServerLoad, RequestEvent } from './$types';
+
+const named = ({ id, name }: { id: number; name: string }) => ({ id, name });
+
+export const load: PageServerLoad = ({ params }) => {
+	const ledger = getLedger();
+	const ride = rideView(ledger, pathId(params.id));
+	if (!ride) error(404, 'This ride is not in the ledger.');
+	return {
+		ride,
+		wheels: listWheels(ledger).map(named),
+		builds: listBuilds(ledger).map(named),
+		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
+		rejectReasons: [...REJECT_REASONS]
+	};
+};
+
+/** Reads the form, does one thing to the ledger in the name of whoever asks, answers with its refusal. */
+function write(
+	action: (
+		ledger: ReturnType<typeof getLedger>,
+		actor: ReturnType<typeof actorOf>,
+		form: FormData,
+		rideId: number
+	) => void
+) {
+	return async ({ request, locals, params }: RequestEvent) => {
+		const form = await request.formData();
+		return answered(() => action(getLedger(), actorOf(locals), form, pathId(params.id)));
+	};
+}
+
+export const actions: Actions = {
+	confirm: write((ledger, actor, form) =>
+		recordVerdict(ledger, actor, neededId(form, 'event'), { verdict: 'confirmed', note: text(form, 'note') })
+	),
+	reject: write((ledger, actor, form) =>
+		recordVerdict(ledger, actor, neededId(form, 'event'), {
+			verdict: 'rejected',
+			reason: reasonOf(form),
+			note: text(form, 'note')
+		})
+	),
+	undo: write((ledger, actor, form) => undoVerdict(ledger, actor, neededId(form, 'event'))),
+	correct: write((ledger, actor, form, rideId) => assignRide(ledger, actor, rideId, answersOf(form))),
+	withdraw: write((ledger, actor, form, rideId) => withdrawRide(ledger, actor, rideId, text(form, 'reason'))),
+	restore: write((ledger, actor, _form, rideId) => restoreRide(ledger, actor, rideId)),
+	twin: write((ledger, actor, form, rideId) =>
+		decideTwin(
+			ledger,
+			actor,
+			rideId,
+			text(form, 'decision') === 'same recording' ? 'same recording' : 'different ride'
+		)
+	)
+};

@@ -1,0 +1,9 @@
+import { readChannels } from '$lib/charts/readChannels';
+import { rideStripData, type StripData } from './rideStripData';
+
+/** Fetches and prepares the traces of a ride; null when they are not there (yet). */
+export async function loadChannels(rideId: number): Promise<StripData | null> {
+	const response = await fetch(`/rides/${rideId}/channels`);
+	if (!response.ok) return null;
+	return rideStripData(readChannels(await response.arrayBuffer()));
+}

@@ -1,0 +1,59 @@
+import { max } from 'd3';
+import { gainedSinceEngaged } from '$lib/charts/gainedSinceEngaged';
+import { minMaxLevels, type Levels } from '$lib/charts/minMaxLevels';
+import type { RideTraces } from '$lib/charts/readChannels';
+import { DRIVE_STATES } from '$lib/slip/analysis';
+
+const REST_STATES = new Set(
+	(['not observed', 'stopped', 'coasting'] as const).map((state) => DRIVE_STATES.indexOf(state))
+);
+
+/** Everything the strips draw, with its min/max levels, and the greatest value of each. */
+export interface StripData {
+	readonly length: number;
+	readonly raw: Readonly<Record<StripName, Float32Array>>;
+	readonly levels: Readonly<Record<StripName, Levels>>;
+	readonly top: Readonly<Record<StripName, number>>;
+	readonly state: Float32Array;
+	readonly distanceM: Float32Array;
+	readonly detectionLimitCrankDeg: Float32Array;
+}
+const STRIP_NAMES = [
+	'gained',
+	'cadenceRpm',
+	'engagedCadenceRpm',
+	'speedKmh',
+	'powerW',
+	'hubTorqueNm'
+] as const;
+type StripName = (typeof STRIP_NAMES)[number];
+
+/**
+ * Prepares the channels of a ride for drawing, once after loading.
+ *
+ * @param channels what /rides/ID/channels sent; a trace that is missing is drawn as not known
+ */
+export function rideStripData(channels: RideTraces): StripData {
+	const unknown = new Float32Array(channels.length).fill(NaN);
+	const trace = (name: string) => channels.traces[name] ?? unknown;
+	const state = trace('state');
+	const raw: Record<StripName, Float32Array> = {
+		gained: gainedSinceEngaged(trace('gainedHubDeg'), state, REST_STATES),
+		cadenceRpm: trace('cadenceRpm'),
+		engagedCadenceRpm: trace('engagedCadenceRpm'),
+		speedKmh: trace('speedMps').map((speedMps) => speedMps * 3.6),
+		powerW: trace('powerW'),
+		hubTorqueNm: trace('hubTorqueNm')
+	};
+	const each = <T>(make: (values: Float32Array) => T) =>
+		Object.fromEntries(STRIP_NAMES.map((name) => [name, make(raw[name])])) as Record<StripName, T>;
+	return {
+		length: channels.length,
+		raw,
+		levels: each((values) => minMaxLevels(values)),
+		top: each((values) => max(values) ?? 0),
+		state,
+		distanceM: trace('distanceM'),
+		detectionLimitCrankDeg: trace('detectionLimitCrankDeg')
+	};
+}

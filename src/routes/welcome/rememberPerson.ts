@@ -1,0 +1,14 @@
+import type { Cookies } from '@sveltejs/kit';
+import type { PersonView } from '$lib/server';
+
+/** Keeps who sits at this browser; the hooks read it and make the actor of every write from it. */
+export function rememberPerson(cookies: Cookies, person: PersonView): void {
+	cookies.set('person', String(person.id), {
+		path: '/',
+		httpOnly: true,
+		sameSite: 'strict',
+		// the server speaks plain http on loopback; a "secure" cookie would be dropped there
+		secure: false,
+		maxAge: 400 * 86_400
+	});
+}

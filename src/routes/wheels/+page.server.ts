@@ -1,0 +1,34 @@
+import { createBuild, createWheel, getLedger, listBuilds, listWheels } from '$lib/server';
+import { redirect } from '@sveltejs/kit';
+import { actorOf, answered, decimal, text } from '../forms';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = () => {
+	const ledger = getLedger();
+	return { wheels: listWheels(ledger), builds: listBuilds(ledger) };
+};
+
+export const actions: Actions = {
+	wheel: async ({ request, locals }) => {
+		const form = await request.formData();
+		const made = await answered(() => ({
+			id: createWheel(getLedger(), actorOf(locals), {
+				name: text(form, 'name'),
+				hub: text(form, 'hub'),
+				circumferenceM: decimal(form, 'circumferenceM')
+			})
+		}));
+		return 'id' in made ? redirect(303, `/wheels/${made.id}`) : made;
+	},
+	build: async ({ request, locals }) => {
+		const form = await request.formData();
+		const made = await answered(() => ({
+			id: createBuild(getLedger(), actorOf(locals), {
+				name: text(form, 'name'),
+				description: text(form, 'description'),
+				stepHubDeg: decimal(form, 'stepHubDeg')
+			})
+		}));
+		return 'id' in made ? redirect(303, `/builds/${made.id}`) : made;
+	}
+};
