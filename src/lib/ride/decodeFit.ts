@@ -90,10 +90,8 @@ function assembleFit(read: readonly ReadPart[], ridden: readonly ReadPart[], war
 	const otherSpansMs = ridden.flatMap(({ sport }) => sport.otherSpansMs);
 	const { atMs, columns } = fitColumns(all((messages) => messages.records));
 	const left = leaveOut(atMs, otherSpansMs);
-	const lastStepS = medianStepS(atMs);
 	for (const { part } of read) {
-		const warning = fitDamageWarning(part, lastStepS);
-		if (warning) warnings.push(warning);
+		if (part.damage) warnings.push(fitDamageWarning(part, part.damage, medianStepS(atMs)));
 	}
 	warnings.push(...sportWarnings(read, ridden, left));
 	const events = all((messages) => messages.events);

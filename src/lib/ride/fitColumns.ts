@@ -7,7 +7,12 @@ import type { Columns } from './recordedRide';
  * @returns instants (NaN = none) and one column a channel, NaN = missing
  */
 export function fitColumns(records: readonly FitMessage[]): { atMs: Float64Array; columns: Columns } {
-	const column = (read: (record: FitMessage) => number) => Float64Array.from(records, read);
+	// a loop of its own for each column: Float64Array.from takes ten times as long
+	const column = (read: (record: FitMessage) => number) => {
+		const values = new Float64Array(records.length);
+		for (let i = 0; i < values.length; i++) values[i] = read(records[i]);
+		return values;
+	};
 	return {
 		atMs: column((record) => instantOf(record, 'timestamp')),
 		columns: {

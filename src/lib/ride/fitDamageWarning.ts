@@ -1,4 +1,4 @@
-import type { FitPart } from './fitPart';
+import type { FitDamage, FitPart } from './fitPart';
 import type { RideWarning } from './ride';
 
 const SAID = {
@@ -22,16 +22,16 @@ const SAID = {
 
 /**
  * Names what was lost of a damaged part.
- * @param part the part; it must have damage
- * @param lastStepS seconds between two records, for the guess of how much time was lost
- * @returns the warning, or null for a sound part
+ * @param part the part
+ * @param damage what was lost of it
+ * @param stepS seconds between two records, for the guess of how much time was lost
+ * @returns the warning
  */
-export function fitDamageWarning(part: FitPart, lastStepS: number): RideWarning | null {
-	if (!part.damage) return null;
-	const { kind, lostBytes, detail } = part.damage;
+export function fitDamageWarning(part: FitPart, damage: FitDamage, stepS: number): RideWarning {
+	const { kind, lostBytes, detail } = damage;
 	const { code, sentence } = SAID[kind];
 	const bytesARecord = (part.dataEnd - part.dataStart) / part.records;
-	const lostS = Math.round((lostBytes / bytesARecord) * lastStepS);
+	const lostS = Math.round((lostBytes / bytesARecord) * stepS);
 	const lost =
 		lostBytes === 0
 			? ''

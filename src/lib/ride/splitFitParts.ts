@@ -1,4 +1,4 @@
-import { FitEncoder } from 'fit-file-parser/encoder';
+import { fitChecksum } from './fitChecksum';
 import { fitHeader, nextFitHeader, type FitHeader } from './fitHeader';
 import type { FitDamage, FitPart } from './fitPart';
 import { MAX_FIT_PARTS } from './limits';
@@ -46,7 +46,7 @@ function readPart(
 	const dataStart = start + header.headerBytes;
 	const statedEnd = dataStart + header.dataBytes;
 	const closed = header.dataBytes > 0 && statedEnd + 2 <= bytes.length;
-	const sound = closed && checksum(bytes, start, statedEnd) === word(bytes, statedEnd);
+	const sound = closed && fitChecksum(bytes, start, statedEnd) === word(bytes, statedEnd);
 	// a wrong size and a wrong checksum look alike: believe the size where a file or a header ends there
 	const sizeHolds =
 		sound || (closed && (statedEnd + 2 === bytes.length || fitHeader(bytes, statedEnd + 2) !== null));
@@ -59,7 +59,7 @@ function readPart(
 		else if (!sound) damage = { kind: 'bad-checksum', lostBytes: 0, detail: 'the file checksum differs' };
 	} else if (header.dataBytes === 0) {
 		// the last two bytes of a file whose header was never completed may be its checksum
-		const lostBytes = left === 2 && checksum(bytes, start, walk.end) === word(bytes, walk.end) ? 0 : left;
+		const lostBytes = left === 2 && fitChecksum(bytes, start, walk.end) === word(bytes, walk.end) ? 0 : left;
 		damage = { kind: 'not-closed', lostBytes, detail: 'the header states no size' };
 	} else {
 		const missing = Math.max(0, statedEnd - limit);
@@ -75,10 +75,6 @@ function readPart(
 		part: { start, dataStart, dataEnd, records, messages, descriptionNumberOffsets, damage },
 		next: sizeHolds ? statedEnd + 2 : limit
 	};
-}
-
-function checksum(bytes: Uint8Array, from: number, to: number): number {
-	return FitEncoder.calculateCRC(bytes.subarray(from, to));
 }
 
 function word(bytes: Uint8Array, at: number): number {
