@@ -48,7 +48,7 @@ function listen(server: Server, config: Config): Promise<number> {
 			const sentence = busy
 				? `Port ${config.port} is taken by another program; choose one with --port or PORT.`
 				: `Port ${config.port} on ${config.host} cannot be opened (${error.code}).`;
-			reject(new LedgerRefusal('wrong setting', sentence));
+			reject(new LedgerRefusal(busy ? 'port-busy' : 'port-refused', sentence));
 		});
 		server.listen(config.port, config.host, () => {
 			const address = server.address();

@@ -1,17 +1,21 @@
 /** Why the ledger does not do what was asked; stable words, for tests and terminal commands. */
 export type LedgerRefusalCode =
-	| 'newer ledger'
-	| 'older ledger'
-	| 'folder not writable'
-	| 'in use'
-	| 'address not allowed'
-	| 'wrong setting'
-	| 'not found'
-	| 'wrong value'
+	| 'newer-ledger'
+	| 'ledger-in-use'
+	| 'ledger-not-migrated'
+	| 'folder-not-writable'
+	| 'address-not-allowed'
+	| 'wrong-setting'
+	| 'port-busy'
+	| 'port-refused'
+	| 'not-found'
+	| 'wrong-value'
 	| 'overlap'
 	| 'conflict'
-	| 'too large'
-	| 'not allowed';
+	| 'too-large'
+	| 'wrong-offset'
+	| 'incomplete'
+	| 'not-allowed';
 
 /**
  * Thrown by the functions of src/lib/server when a request cannot be met. The sentence is meant for the

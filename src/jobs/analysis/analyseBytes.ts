@@ -1,0 +1,51 @@
+import { decodeRide } from '$lib/ride/decodeRide';
+import type { RideWarning } from '$lib/ride/ride';
+import { analyseRide } from '$lib/slip/analyseRide';
+import type { AnalysedFile } from './messages';
+import { packTraces } from './packTraces';
+import { rideSignature } from './rideSignature';
+
+/**
+ * From a file's bytes to all that the ledger keeps of it.
+ *
+ * @throws RideRefused when the file is not taken as a ride
+ */
+export async function analyseBytes(bytes: Uint8Array, fileName: string): Promise<AnalysedFile> {
+	const ride = await decodeRide(bytes, fileName);
+	const analysis = analyseRide(ride);
+	return {
+		format: ride.format,
+		startedAtMs: ride.startedAtMs,
+		localOffsetS: ride.localOffsetS,
+		durationS: ride.durationS,
+		trainer: ride.trainer,
+		motorAssisted: ride.motorAssisted,
+		signature: rideSignature(ride.startedAtMs, analysis.traces),
+		analysisVersion: analysis.analysisVersion,
+		totalM: analysis.totalM,
+		observedM: analysis.observedM,
+		drivenM: analysis.drivenM,
+		observed: analysis.observed,
+		events: analysis.events,
+		detail: {
+			gears: analysis.gears,
+			warnings: eachOnce([...ride.warnings, ...analysis.warnings]),
+			sensors: ride.sensors,
+			marksS: analysis.marksS,
+			gaps: analysis.gaps,
+			pauses: ride.pauses
+		},
+		channels: packTraces(ride, analysis.traces)
+	};
+}
+
+/** The analysis may hand on warnings of the file. */
+function eachOnce(warnings: readonly RideWarning[]): RideWarning[] {
+	const seen = new Set<string>();
+	return warnings.filter(({ code, detail }) => {
+		const key = `${code}\n${detail}`;
+		if (seen.has(key)) return false;
+		seen.add(key);
+		return true;
+	});
+}

@@ -1,0 +1,73 @@
+import type { Gear } from '$lib/drivetrain/bike';
+import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
+import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
+
+/** What the server asks of the child process: one file at a time. */
+export interface AnalyseRequest {
+	readonly requestId: number;
+	/** absolute path of the source in the store */
+	readonly path: string;
+	/** for messages only */
+	readonly fileName: string;
+}
+
+/** A piece of one channel at one level, deflated. */
+export interface PackedChunk {
+	/** 0 = every value; 1, 2 ... = extremes of each 16, 256 ... values */
+	readonly level: number;
+	readonly side: 'value' | 'min' | 'max';
+	readonly chunk: number;
+	/** values in it */
+	readonly count: number;
+	readonly packed: Uint8Array;
+}
+
+/** One trace at one value a second. */
+export interface PackedChannel {
+	readonly name: string;
+	readonly length: number;
+	readonly step: number;
+	readonly chunks: readonly PackedChunk[];
+}
+
+/** What is shown with a result but never counted. */
+export interface ResultDetail {
+	readonly gears: readonly Gear[];
+	readonly warnings: readonly RideWarning[];
+	readonly sensors: readonly Sensor[];
+	readonly marksS: readonly number[];
+	readonly gaps: readonly Span[];
+	readonly pauses: readonly Span[];
+}
+
+/** Everything that the ledger keeps of one file. */
+export interface AnalysedFile {
+	readonly format: RideFormat;
+	readonly startedAtMs: number;
+	readonly localOffsetS: number | null;
+	readonly durationS: number;
+	readonly trainer: boolean | null;
+	readonly motorAssisted: boolean | null;
+	readonly signature: Uint8Array;
+	readonly analysisVersion: number;
+	readonly totalM: number;
+	readonly observedM: number;
+	readonly drivenM: number;
+	readonly observed: readonly ObservedStretch[];
+	readonly events: readonly SlipEvent[];
+	readonly detail: ResultDetail;
+	readonly channels: readonly PackedChannel[];
+}
+
+/** Why a file is not taken: the rider's sentence and the engineer's detail. */
+export interface FileRefusal {
+	readonly code: string;
+	readonly sentence: string;
+	readonly detail: string;
+}
+
+export type AnalyseAnswer =
+	| { readonly requestId: number; readonly kind: 'analysed'; readonly file: AnalysedFile }
+	| { readonly requestId: number; readonly kind: 'refused'; readonly refusal: FileRefusal }
+	/** a fault of the program or the machine, not of the file */
+	| { readonly requestId: number; readonly kind: 'broke'; readonly detail: string };

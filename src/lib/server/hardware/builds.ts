@@ -1,0 +1,67 @@
+import type { Actor } from '../actor';
+import { checkText } from '../ledger/checkText';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+import type { BuildRow } from '../views';
+import { refuseTakenName } from './refuseTakenName';
+
+export interface BuildRecord {
+	id: number;
+	name: string;
+	description: string;
+	state: BuildRow['state'];
+	stepHubDeg: number | null;
+	example: number;
+}
+
+const SELECT = 'SELECT id, name, description, state, step_hub_deg AS stepHubDeg, example FROM build';
+
+export function listBuildRecords(ledger: Ledger): BuildRecord[] {
+	return ledger.database.prepare<[], BuildRecord>(`${SELECT} ORDER BY id`).all();
+}
+
+/** @throws LedgerRefusal not-found */
+export function findBuild(ledger: Ledger, buildId: number): BuildRecord {
+	const build = ledger.database.prepare<[number], BuildRecord>(`${SELECT} WHERE id = ?`).get(buildId);
+	if (!build) throw new LedgerRefusal('not-found', 'There is no such build.');
+	return build;
+}
+
+export interface BuildInput {
+	name: string;
+	/** ring, pawls, spring, spacers, axle in the workshop's words */
+	description: string;
+	/** hub degrees of one step = 360 / points of engagement */
+	stepHubDeg?: number | null;
+}
+
+/**
+ * @returns id of the new build, a draft
+ * @throws LedgerRefusal wrong-value; conflict when another build has this name
+ */
+export function createBuild(
+	ledger: Ledger,
+	actor: Actor,
+	input: BuildInput,
+	options: { example?: boolean; state?: BuildRow['state'] } = {}
+): number {
+	const name = checkText("The build's name", input.name, { min: 1, max: 120 });
+	const description = checkText('The description', input.description, { min: 0, max: 2000 });
+	const stepHubDeg = input.stepHubDeg ?? null;
+	if (stepHubDeg !== null && !(stepHubDeg > 0 && stepHubDeg <= 120))
+		throw new LedgerRefusal('wrong-value', 'A step is more than 0 and at most 120 hub degrees.');
+	return ledger.database
+		.transaction((): number => {
+			refuseTakenName(ledger, 'build', name);
+			const { lastInsertRowid } = ledger.database
+				.prepare(
+					`INSERT INTO build (name, description, state, step_hub_deg, example, created_ms)
+					VALUES (?, ?, ?, ?, ?, ?)`
+				)
+				.run(name, description, options.state ?? 'draft', stepHubDeg, options.example ? 1 : 0, ledger.now());
+			leaveTrail(ledger, actor, 'created', 'build', Number(lastInsertRowid), { name });
+			return Number(lastInsertRowid);
+		})
+		.immediate();
+}

@@ -1,0 +1,92 @@
+import type { FittedPeriod } from '$lib/hardware/buildOfRide';
+import { toInstant } from '../ledger/instants';
+import type { Ledger } from '../ledger/openLedger';
+import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import { rideRows } from '../rides/rideRow';
+import type { FittedPeriodView, WheelRow, WheelView } from '../views';
+import { listBuildRecords } from './builds';
+import { listPeriods } from './fittedPeriods';
+import { listWheelRecords, type WheelRecord } from './wheels';
+
+/** Every wheel with what is on it now and how far it has been ridden. */
+export function listWheels(ledger: Ledger): WheelRow[] {
+	const facts = allRideFacts(ledger);
+	const periods = listPeriods(ledger);
+	const names = buildNames(ledger);
+	return listWheelRecords(ledger).map((wheel) => toRow(ledger, wheel, facts, periods, names));
+}
+
+/** One wheel with its builds over time and its rides, the newest first; null when there is no such wheel. */
+export function wheelView(ledger: Ledger, wheelId: number): WheelView | null {
+	const wheel = listWheelRecords(ledger).find(({ id }) => id === wheelId);
+	if (!wheel) return null;
+	const rides = allRideFacts(ledger).filter((ride) => ride.wheelId === wheelId);
+	const periods = listPeriods(ledger).filter((period) => period.wheelId === wheelId);
+	const names = buildNames(ledger);
+	return {
+		...toRow(ledger, wheel, rides, periods, names),
+		periods: periods.map((period) => toPeriod(period, rides, names)).reverse(),
+		rideList: rideRows(ledger, [...rides].reverse())
+	};
+}
+
+function toRow(
+	ledger: Ledger,
+	wheel: WheelRecord,
+	facts: readonly RideFacts[],
+	periods: readonly FittedPeriod[],
+	names: ReadonlyMap<number, string>
+): WheelRow {
+	const counted = facts.filter((ride) => ride.wheelId === wheel.id && ride.standing.state === 'counted');
+	const now = ledger.now();
+	const fitted = periods.find(
+		({ wheelId, fromMs, untilMs }) =>
+			wheelId === wheel.id && fromMs <= now && (untilMs === null || now < untilMs)
+	);
+	return {
+		id: wheel.id,
+		name: wheel.name,
+		hub: wheel.hub,
+		circumferenceM: wheel.circumferenceM,
+		currentBuild: fitted ? { id: fitted.buildId, name: names.get(fitted.buildId) ?? '' } : null,
+		totalM: distanceOf(counted),
+		rides: counted.length,
+		example: wheel.example === 1
+	};
+}
+
+/** Distance and number of the rides that lie wholly in the period and count for its build. */
+function toPeriod(
+	period: FittedPeriod,
+	rides: readonly RideFacts[],
+	names: ReadonlyMap<number, string>
+): FittedPeriodView {
+	const inside = ridesInPeriod(period, rides);
+	return {
+		id: period.id,
+		build: { id: period.buildId, name: names.get(period.buildId) ?? '' },
+		from: toInstant(period.fromMs),
+		until: period.untilMs === null ? null : toInstant(period.untilMs),
+		totalM: distanceOf(inside),
+		rides: inside.length
+	};
+}
+
+export function ridesInPeriod(period: FittedPeriod, rides: readonly RideFacts[]): RideFacts[] {
+	return rides.filter(
+		(ride) =>
+			ride.standing.state === 'counted' &&
+			ride.wheelId === period.wheelId &&
+			ride.buildId === period.buildId &&
+			ride.startMs >= period.fromMs &&
+			(period.untilMs === null || ride.endMs <= period.untilMs)
+	);
+}
+
+export function distanceOf(rides: readonly RideFacts[]): number {
+	return rides.reduce((sum, ride) => sum + ride.totalM, 0);
+}
+
+function buildNames(ledger: Ledger): Map<number, string> {
+	return new Map(listBuildRecords(ledger).map((build) => [build.id, build.name]));
+}

@@ -1,0 +1,100 @@
+import Database from 'better-sqlite3';
+import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { LedgerRefusal } from '../refusal';
+import { migrate, refuseNewer, versionOf, type Migration } from './migrate';
+import { CHANNEL_MIGRATIONS, LEDGER_MIGRATIONS } from './migrations';
+
+/** Both databases and the folder they live in. Functions of this room take it first. */
+export interface Ledger {
+	readonly folder: string;
+	/** what people wrote and what was counted */
+	readonly database: Database.Database;
+	/** traces of rides: can be derived again from the sources; opened when first asked for */
+	readonly channels: Database.Database;
+	/** milliseconds since 1970 UTC */
+	now(): number;
+	close(): void;
+}
+
+export interface OpenOptions {
+	/** true brings an older ledger to this program's layout first; false refuses an older one */
+	readonly migrate: boolean;
+	/** the clock; tests set their own */
+	readonly now?: () => number;
+}
+
+const BUSY_TIMEOUT_MS = 10_000;
+
+/**
+ * Opens the ledger in a folder; makes the folder and an empty ledger when there is none and `migrate` is
+ * set. Several processes may have the same ledger open.
+ *
+ * @throws LedgerRefusal folder-not-writable, newer-ledger, ledger-in-use (while migrating) or
+ *   ledger-not-migrated; nothing was changed then
+ */
+export function openLedger(folder: string, options: OpenOptions): Ledger {
+	makeFolders(folder);
+	const ledgerFile = join(folder, 'ledger.sqlite');
+	const channelFile = join(folder, 'channels.sqlite');
+	if (options.migrate) {
+		migrate(ledgerFile, LEDGER_MIGRATIONS);
+		migrate(channelFile, CHANNEL_MIGRATIONS);
+	}
+	// FULL: a verdict or a stored ride survives a power cut; there are few writes.
+	const database = open(ledgerFile, LEDGER_MIGRATIONS, 'FULL');
+	let channels: Database.Database | null = null;
+	return {
+		folder,
+		database,
+		get channels() {
+			// NORMAL: what a power cut takes from here is derived again.
+			return (channels ??= open(channelFile, CHANNEL_MIGRATIONS, 'NORMAL'));
+		},
+		now: options.now ?? Date.now,
+		close() {
+			channels?.close();
+			database.close();
+		}
+	};
+}
+
+function open(
+	file: string,
+	migrations: readonly Migration[],
+	synchronous: 'FULL' | 'NORMAL'
+): Database.Database {
+	if (!existsSync(file)) throw notMigrated();
+	const database = new Database(file, { timeout: BUSY_TIMEOUT_MS });
+	try {
+		const newest = migrations[migrations.length - 1].number;
+		refuseNewer(versionOf(database), newest);
+		if (versionOf(database) < newest) throw notMigrated();
+		database.pragma('foreign_keys = ON');
+		database.pragma(`synchronous = ${synchronous}`);
+	} catch (error) {
+		database.close();
+		throw error;
+	}
+	return database;
+}
+
+function notMigrated(): LedgerRefusal {
+	return new LedgerRefusal(
+		'ledger-not-migrated',
+		'The ledger in this folder is missing or of an older layout; start Slip Ledger once, it brings the ledger up to date.'
+	);
+}
+
+function makeFolders(folder: string): void {
+	try {
+		for (const part of ['', 'sources', 'incoming']) mkdirSync(join(folder, part), { recursive: true });
+		accessSync(folder, constants.W_OK);
+	} catch (error) {
+		const reason = (error as NodeJS.ErrnoException).code ?? String(error);
+		throw new LedgerRefusal(
+			'folder-not-writable',
+			`The folder ${folder} cannot be used for the ledger (${reason}); choose another with --data or SLIP_LEDGER_DATA.`
+		);
+	}
+}

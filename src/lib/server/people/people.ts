@@ -1,0 +1,80 @@
+import type { Actor, Role } from '../actor';
+import { checkText } from '../ledger/checkText';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import type { PersonView } from '../views';
+
+const COLUMNS = 'id, name, code, role';
+
+export function listPeople(ledger: Ledger): PersonView[] {
+	return ledger.database.prepare<[], PersonView>(`SELECT ${COLUMNS} FROM person ORDER BY example, id`).all();
+}
+
+/** Who is known under this id; null when nobody is. */
+export function findPerson(ledger: Ledger, personId: number): PersonView | null {
+	return (
+		ledger.database
+			.prepare<[number], PersonView>(`SELECT ${COLUMNS} FROM person WHERE id = ? AND example = 0`)
+			.get(personId) ?? null
+	);
+}
+
+/**
+ * The person of this name, made with the next free code when there is none. The first person of a ledger
+ * is its owner, later ones are engineers: on loopback everybody sits at the workshop's own machine.
+ *
+ * @throws LedgerRefusal wrong-value for an empty or overlong name
+ */
+export function choosePerson(ledger: Ledger, name: string): PersonView {
+	const cleaned = checkText('The name', name, { min: 1, max: 80 });
+	return ledger.database
+		.transaction((): PersonView => {
+			const known = ledger.database
+				.prepare<[string], PersonView>(`SELECT ${COLUMNS} FROM person WHERE name = ? AND example = 0`)
+				.get(cleaned);
+			if (known) return known;
+			const person = addPerson(ledger, { name: cleaned, role: nextRole(ledger), example: false });
+			leaveTrail(ledger, actorOf(person), 'chose a name', 'person', person.id);
+			return person;
+		})
+		.immediate();
+}
+
+export function actorOf(person: PersonView): Actor {
+	return { personId: person.id, name: person.name, role: person.role };
+}
+
+/** A row with the code wanted, or, where it is missing or taken, the next free "P1", "P2" ... */
+export function addPerson(
+	ledger: Ledger,
+	input: { name: string; role: Role; example: boolean; code?: string }
+): PersonView {
+	const code = input.code && isFree(ledger, input.code) ? input.code : nextCode(ledger);
+	const { lastInsertRowid } = ledger.database
+		.prepare('INSERT INTO person (name, code, role, example, created_ms) VALUES (?, ?, ?, ?, ?)')
+		.run(input.name, code, input.role, input.example ? 1 : 0, ledger.now());
+	return { id: Number(lastInsertRowid), name: input.name, code, role: input.role };
+}
+
+function nextRole(ledger: Ledger): Role {
+	const owner = ledger.database
+		.prepare("SELECT 1 FROM person WHERE role = 'owner' AND example = 0 LIMIT 1")
+		.get();
+	return owner ? 'engineer' : 'owner';
+}
+
+function isFree(ledger: Ledger, code: string): boolean {
+	return !ledger.database.prepare('SELECT 1 FROM person WHERE code = ?').get(code);
+}
+
+function nextCode(ledger: Ledger): string {
+	let number = 1;
+	while (!isFree(ledger, `P${number}`)) number++;
+	return `P${number}`;
+}
+
+/** The person as the one who acts; null when there is no such person. */
+export function findPersonAsActor(ledger: Ledger, personId: number): Actor | null {
+	const person = findPerson(ledger, personId);
+	return person && actorOf(person);
+}

@@ -1,0 +1,114 @@
+import { fork, type ChildProcess } from 'node:child_process';
+import type {
+	AnalyseAnswer,
+	AnalyseRequest,
+	AnalysedFile,
+	FileRefusal
+} from '../../../jobs/analysis/messages';
+import { residentBytes } from './residentBytes';
+
+export interface ChildLimits {
+	/** wall time for one file, milliseconds */
+	readonly wallMs: number;
+	/** resident memory of the process, bytes */
+	readonly residentBytes: number;
+	/** how often time and memory are looked at, milliseconds */
+	readonly checkEveryMs: number;
+	/** files after which a fresh process takes over */
+	readonly filesPerChild: number;
+}
+
+export const DEFAULT_LIMITS: ChildLimits = {
+	wallMs: 180_000,
+	residentBytes: 1024 * 2 ** 20,
+	checkEveryMs: 200,
+	filesPerChild: 40
+};
+
+export type ChildOutcome =
+	| { readonly kind: 'analysed'; readonly file: AnalysedFile }
+	| { readonly kind: 'refused'; readonly refusal: FileRefusal }
+	/** the process ended or failed by itself: may be tried again */
+	| { readonly kind: 'broke'; readonly detail: string };
+
+/**
+ * One child process that analyses one file at a time, watched from here: a file that takes too long or
+ * too much memory is refused and its process ended. The next file gets a fresh one.
+ */
+export class AnalysisChild {
+	#child: ChildProcess | null = null;
+	#files = 0;
+	#requests = 0;
+
+	constructor(
+		private readonly entry: string,
+		private readonly limits: ChildLimits = DEFAULT_LIMITS
+	) {}
+
+	async analyse(path: string, fileName: string): Promise<ChildOutcome> {
+		if (this.#files >= this.limits.filesPerChild) this.stop();
+		const child = (this.#child ??= this.#start());
+		this.#files++;
+		const request: AnalyseRequest = { requestId: ++this.#requests, path, fileName };
+		const outcome = await this.#ask(child, request);
+		if (child.exitCode !== null || child.signalCode !== null || child.killed) this.#forget(child);
+		return outcome;
+	}
+
+	stop(): void {
+		const child = this.#child;
+		if (!child) return;
+		this.#forget(child);
+		child.kill('SIGKILL');
+	}
+
+	#start(): ChildProcess {
+		this.#files = 0;
+		const heapMegabytes = Math.ceil((this.limits.residentBytes * 1.5) / 2 ** 20);
+		return fork(this.entry, {
+			serialization: 'advanced',
+			execArgv: [`--max-old-space-size=${heapMegabytes}`],
+			stdio: ['ignore', 'ignore', 'inherit', 'ipc']
+		});
+	}
+
+	#forget(child: ChildProcess): void {
+		if (this.#child === child) this.#child = null;
+	}
+
+	#ask(child: ChildProcess, request: AnalyseRequest): Promise<ChildOutcome> {
+		return new Promise((resolve) => {
+			const startedMs = performance.now();
+			const settle = (outcome: ChildOutcome) => {
+				clearInterval(watch);
+				child.off('message', onMessage).off('exit', onExit).off('error', onError);
+				resolve(outcome);
+			};
+			const end = (code: string, sentence: string, detail: string) => {
+				this.#forget(child);
+				child.kill('SIGKILL');
+				settle({ kind: 'refused', refusal: { code, sentence, detail } });
+			};
+			const onMessage = (answer: AnalyseAnswer) => {
+				if (answer.requestId === request.requestId) settle(answer);
+			};
+			const onExit = (code: number | null, signal: string | null) =>
+				settle({ kind: 'broke', detail: `the process ended with ${signal ?? `code ${code}`}` });
+			const onError = (error: Error) => settle({ kind: 'broke', detail: error.message });
+			const watch = setInterval(() => {
+				const ranMs = performance.now() - startedMs;
+				const resident = child.pid === undefined ? null : residentBytes(child.pid);
+				if (ranMs > this.limits.wallMs)
+					end('too-slow', TOO_SLOW, `stopped after ${Math.round(ranMs / 1000)} s`);
+				else if (resident !== null && resident > this.limits.residentBytes)
+					end('too-much-memory', TOO_MUCH_MEMORY, `stopped at ${Math.round(resident / 2 ** 20)} MB`);
+			}, this.limits.checkEveryMs);
+			child.on('message', onMessage).on('exit', onExit).on('error', onError);
+			child.send(request, (error) => error && onError(error));
+		});
+	}
+}
+
+const TOO_SLOW = 'Reading this file took too long and was stopped; it may be damaged or far too large.';
+const TOO_MUCH_MEMORY =
+	'Reading this file needed too much memory and was stopped; it may be damaged or far too large.';

@@ -1,0 +1,136 @@
+import type { Actor } from '../actor';
+import type { FileRefusal } from '../../../jobs/analysis/messages';
+import { leaveTrail } from '../ledger/leaveTrail';
+import { toInstant } from '../ledger/instants';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+import type { ImportStage, ImportView } from '../views';
+import type { LeaseHolder } from './lease';
+
+/** after so many attempts that ended without an answer a file is given up */
+export const MOST_ATTEMPTS = 3;
+
+export interface QueuedImport {
+	readonly id: number;
+	readonly fileName: string;
+	readonly sha256: string;
+	readonly attempts: number;
+}
+
+/** The oldest waiting import, now marked as being analysed by this runner; null when none waits. */
+export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImport | null {
+	return (
+		ledger.database
+			.prepare<[string, number], QueuedImport>(
+				`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
+				WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
+				RETURNING id, file_name AS fileName, sha256, attempts`
+			)
+			.get(holder.owner, ledger.now()) ?? null
+	);
+}
+
+/** What a runner that is gone left half done waits again, or is given up after too many attempts. */
+export function requeueAbandoned(ledger: Ledger, holder: LeaseHolder): void {
+	const abandoned = ledger.database
+		.prepare<[string], QueuedImport>(
+			`SELECT id, file_name AS fileName, sha256, attempts FROM import
+			WHERE stage = 'analysing' AND owner IS NOT ?`
+		)
+		.all(holder.owner);
+	for (const queued of abandoned) putBack(ledger, queued, 'the program was ended while it read this file');
+}
+
+/** Waits again, or, after too many attempts, fails with what happened last. */
+export function putBack(ledger: Ledger, queued: QueuedImport, detail: string): void {
+	if (queued.attempts < MOST_ATTEMPTS) setStage(ledger, queued, 'waiting', null);
+	else
+		setStage(ledger, queued, 'failed', {
+			code: 'gave-up',
+			sentence: `Reading this file broke off ${queued.attempts} times. The file is kept; it can be tried again.`,
+			detail
+		});
+}
+
+/** Waits again as if it had not been begun: it was our own stop that broke it off. */
+export function releaseImport(ledger: Ledger, queued: QueuedImport): void {
+	ledger.database
+		.prepare('UPDATE import SET attempts = attempts - 1 WHERE id = ? AND attempts > 0')
+		.run(queued.id);
+	setStage(ledger, queued, 'waiting', null);
+}
+
+export function refuseImport(ledger: Ledger, queued: QueuedImport, refusal: FileRefusal): void {
+	setStage(ledger, queued, 'refused', refusal);
+}
+
+/** Imports of the same content that came while this one was under way share its outcome. */
+function setStage(
+	ledger: Ledger,
+	queued: QueuedImport,
+	stage: ImportStage,
+	reason: FileRefusal | null
+): void {
+	ledger.database
+		.prepare(
+			`UPDATE import SET stage = @stage, owner = NULL, code = @code, sentence = @sentence,
+				technical = @technical, changed_ms = @now
+			WHERE id = @id OR (@final AND sha256 = @sha256 AND stage = 'already in the ledger' AND ride_id IS NULL)`
+		)
+		.run({
+			stage,
+			code: reason?.code ?? null,
+			sentence: reason?.sentence ?? null,
+			technical: reason?.detail ?? null,
+			now: ledger.now(),
+			id: queued.id,
+			final: stage === 'refused' || stage === 'failed' ? 1 : 0,
+			sha256: queued.sha256
+		});
+}
+
+/** Puts a refused or failed import into the queue once more, for instance after the program was updated. */
+export function retryImport(ledger: Ledger, actor: Actor, importId: number): void {
+	ledger.database
+		.transaction(() => {
+			const { changes } = ledger.database
+				.prepare(
+					`UPDATE import SET stage = 'waiting', attempts = 0, code = NULL, sentence = NULL,
+						technical = NULL, changed_ms = ? WHERE id = ? AND stage IN ('refused', 'failed')`
+				)
+				.run(ledger.now(), importId);
+			if (changes === 0)
+				throw new LedgerRefusal('conflict', 'Only a file that was refused or failed can be tried again.');
+			leaveTrail(ledger, actor, 'tried again', 'import', importId);
+		})
+		.immediate();
+}
+
+const VIEW = `SELECT i.id, i.file_name AS fileName, i.bytes, i.stage, i.ride_id AS rideId, i.sentence,
+	i.technical AS detail, i.changed_ms AS changedMs FROM import i`;
+
+type ImportRow = Omit<ImportView, 'at'> & { changedMs: number };
+
+/** The newest imports first. */
+export function listImports(ledger: Ledger, query: { limit: number }): ImportView[] {
+	const rows = ledger.database
+		.prepare<[number], ImportRow>(`${VIEW} ORDER BY i.id DESC LIMIT ?`)
+		.all(Math.max(1, Math.min(1000, Math.trunc(query.limit))));
+	return rows.map(toView);
+}
+
+/** null when there is no such import */
+export function findImport(ledger: Ledger, importId: number): ImportView | null {
+	const row = ledger.database.prepare<[number], ImportRow>(`${VIEW} WHERE i.id = ?`).get(importId);
+	return row ? toView(row) : null;
+}
+
+export function countUnfinishedImports(ledger: Ledger): number {
+	return ledger.database
+		.prepare<[], { n: number }>("SELECT count(*) AS n FROM import WHERE stage IN ('waiting', 'analysing')")
+		.get()!.n;
+}
+
+function toView({ changedMs, ...row }: ImportRow): ImportView {
+	return { ...row, at: toInstant(changedMs) };
+}

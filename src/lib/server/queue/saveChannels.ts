@@ -1,0 +1,35 @@
+import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import type { Ledger } from '../ledger/openLedger';
+
+/** Writes the traces of a source, in place of what may be there of an attempt that broke off. */
+export function saveChannels(ledger: Ledger, sha256: string, file: AnalysedFile): void {
+	const { channels } = ledger;
+	const version = file.analysisVersion;
+	const addChannel = channels.prepare('INSERT INTO channel VALUES (?, ?, ?, ?, ?)');
+	const addChunk = channels.prepare('INSERT INTO channel_chunk VALUES (?, ?, ?, ?, ?, ?, ?, ?)');
+	channels
+		.transaction(() => {
+			removeChannels(ledger, sha256, version);
+			for (const { name, length, step, chunks } of file.channels) {
+				addChannel.run(sha256, version, name, length, step);
+				for (const { level, side, chunk, count, packed } of chunks)
+					addChunk.run(sha256, version, name, level, side, chunk, count, packed);
+			}
+		})
+		.immediate();
+}
+
+/** Takes away the traces of a source; of all versions when none is named. */
+export function removeChannels(ledger: Ledger, sha256: string, version?: number): void {
+	ledger.channels
+		.prepare('DELETE FROM channel WHERE sha256 = ? AND version = coalesce(?, version)')
+		.run(sha256, version ?? null);
+}
+
+export function hasChannels(ledger: Ledger, sha256: string, version: number): boolean {
+	return (
+		ledger.channels
+			.prepare('SELECT 1 FROM channel WHERE sha256 = ? AND version = ? LIMIT 1')
+			.get(sha256, version) !== undefined
+	);
+}

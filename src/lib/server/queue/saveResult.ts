@@ -1,0 +1,53 @@
+import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import type { Ledger } from '../ledger/openLedger';
+import { attachVerdicts } from '../review/attachVerdicts';
+
+/** Writes one result of a ride with its events and stretches. Belongs in the caller's transaction. */
+export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): void {
+	const { database } = ledger;
+	const version = file.analysisVersion;
+	database
+		.prepare('INSERT INTO result VALUES (?, ?, ?, ?, ?, ?, ?)')
+		.run(
+			rideId,
+			version,
+			file.totalM,
+			file.observedM,
+			file.drivenM,
+			JSON.stringify(file.detail),
+			ledger.now()
+		);
+	const addStretch = database.prepare('INSERT OR IGNORE INTO observed_stretch VALUES (?, ?, ?, ?, ?, ?)');
+	for (const { startS, endS, startM, endM } of file.observed)
+		addStretch.run(rideId, version, startS, endS, startM, endM);
+	const addEvent = database.prepare(
+		`INSERT INTO slip_event (ride_id, version, start_s, end_s, at_m, kind, overrun_crank_deg,
+			overrun_crank_lower_deg, overrun_crank_upper_deg, overrun_hub_deg, gear, hub_torque_nm,
+			hub_torque_lower_nm, hub_torque_upper_nm, power_lost, strength, observed, reasons)
+		VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
+	);
+	for (const event of file.events) {
+		const { overrunCrankDeg, hubTorqueNm } = event;
+		addEvent.run(
+			rideId,
+			version,
+			event.startS,
+			event.endS,
+			event.atM,
+			event.kind,
+			overrunCrankDeg.value,
+			overrunCrankDeg.lower,
+			overrunCrankDeg.upper,
+			event.overrunHubDeg,
+			event.gear?.label ?? null,
+			hubTorqueNm?.value ?? null,
+			hubTorqueNm?.lower ?? null,
+			hubTorqueNm?.upper ?? null,
+			event.powerLost,
+			event.strength,
+			event.observed ? 1 : 0,
+			JSON.stringify(event.reasons)
+		);
+	}
+	attachVerdicts(ledger, rideId, version);
+}

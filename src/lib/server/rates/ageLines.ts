@@ -1,0 +1,93 @@
+import { ageWindows, type AgeWindow } from '$lib/hardware/ageWindows';
+import { listWheelRecords } from '../hardware/wheels';
+import type { Ledger } from '../ledger/openLedger';
+import { currentVersion } from '../queue/analysisVersions';
+import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import type { AgeLine } from '../views';
+import { IN_THE_RATE } from './eventTallies';
+import { countsFor } from './programmeRows';
+
+interface CountedSlip {
+	eventId: number;
+	atM: number;
+	confirmed: number;
+}
+interface Stretch {
+	fromM: number;
+	toM: number;
+}
+
+/** one line for each wheel that carried one of the builds; rejected events are not on it */
+export function ageLines(ledger: Ledger, builds: readonly { id: number; name: string }[]): AgeLine[] {
+	const facts = allRideFacts(ledger);
+	const wheels = listWheelRecords(ledger);
+	return builds.flatMap((build) =>
+		wheels.flatMap((wheel) => {
+			const rides = facts.filter((ride) => countsFor(ride, build.id) && ride.wheelId === wheel.id);
+			return rides.length > 0 ? [ageLine(ledger, build, wheel, rides)] : [];
+		})
+	);
+}
+
+function ageLine(
+	ledger: Ledger,
+	build: { id: number; name: string },
+	wheel: { id: number; name: string },
+	rides: readonly RideFacts[]
+): AgeLine {
+	const windows = ageWindows(
+		rides.map((ride) => ({ rideId: ride.id, startMs: ride.startMs, totalM: ride.totalM }))
+	);
+	return {
+		buildId: build.id,
+		build: build.name,
+		wheel: wheel.name,
+		wheelId: wheel.id,
+		rides: windows,
+		observed: observedAges(ledger, windows),
+		slips: slipAges(ledger, windows),
+		endM: windows[windows.length - 1]?.toM ?? 0
+	};
+}
+
+function slipAges(ledger: Ledger, windows: readonly AgeWindow[]): AgeLine['slips'] {
+	const ofRide = ledger.database.prepare<[number, number], CountedSlip>(
+		`SELECT e.id AS eventId, e.at_m AS atM, v.verdict IS 'confirmed' AS confirmed
+		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
+		WHERE e.ride_id = ? AND e.version = ? AND ${IN_THE_RATE} AND v.verdict IS NOT 'rejected'
+		ORDER BY e.start_s, e.id`
+	);
+	const version = currentVersion(ledger);
+	const slips: AgeLine['slips'] = [];
+	for (const { rideId, fromM } of windows) {
+		for (const { eventId, atM, confirmed } of ofRide.all(rideId, version))
+			slips.push({
+				atM: fromM + atM,
+				count: slips.length + 1,
+				eventId,
+				rideId,
+				confirmed: confirmed === 1
+			});
+	}
+	return slips;
+}
+
+/** Observed stretches of all rides on the age axis; those that touch become one. */
+function observedAges(ledger: Ledger, windows: readonly AgeWindow[]): Stretch[] {
+	const ofRide = ledger.database.prepare<[number, number], { startM: number; endM: number }>(
+		`SELECT start_m AS startM, end_m AS endM FROM observed_stretch
+		WHERE ride_id = ? AND version = ? ORDER BY start_s`
+	);
+	const version = currentVersion(ledger);
+	const ages: Stretch[] = [];
+	for (const { rideId, fromM } of windows) {
+		for (const { startM, endM } of ofRide.all(rideId, version)) {
+			const last = ages[ages.length - 1];
+			const from = fromM + startM;
+			const to = fromM + endM;
+			if (last && from <= last.toM + 1) last.toM = Math.max(last.toM, to);
+			else ages.push({ fromM: from, toM: to });
+		}
+	}
+	return ages;
+}

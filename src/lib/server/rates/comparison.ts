@@ -1,0 +1,61 @@
+import { conditionalRateRatio } from '$lib/reliability/conditionalRateRatio';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+import type { BuildRow, ComparisonView } from '../views';
+import { ageLines } from './ageLines';
+import { CONFIDENCE, RATE_UNIT_M } from './countView';
+import { programmeRows } from './programmeRows';
+import { ratioSentence } from './ratioSentence';
+
+/**
+ * Builds set against each other: the first one named is what the others are measured by.
+ *
+ * @param buildIds in the order wanted; each once
+ * @throws LedgerRefusal not-found
+ */
+export function comparison(ledger: Ledger, buildIds: readonly number[]): ComparisonView {
+	const rows = programmeRows(ledger);
+	const builds = [...new Set(buildIds)].map((id) => {
+		const build = rows.find((row) => row.id === id);
+		if (!build) throw new LedgerRefusal('not-found', 'There is no such build.');
+		return build;
+	});
+	const [reference, ...others] = builds;
+	return {
+		builds,
+		lines: ageLines(ledger, builds),
+		ratios: others.map((build) => ratioOf(build, reference))
+	};
+}
+
+/**
+ * How often a build slips against the reference, per observed km. What nobody has reviewed counts against
+ * the build that has to prove itself: as a slip there, as none on the reference.
+ */
+function ratioOf(build: BuildRow, reference: BuildRow): ComparisonView['ratios'][number] {
+	const counted = build.counted.worstCase;
+	const measure = reference.counted.bestCase;
+	const { ratio, lower, upper, pValue } = conditionalRateRatio(
+		{
+			countA: counted.count,
+			exposureA: counted.observedM / RATE_UNIT_M,
+			countB: measure.count,
+			exposureB: measure.observedM / RATE_UNIT_M
+		},
+		CONFIDENCE
+	);
+	const known = !Number.isNaN(ratio);
+	const view = {
+		ratio: Number.isFinite(ratio) ? ratio : null,
+		lower,
+		upper: Number.isFinite(upper) ? upper : null,
+		confidence: CONFIDENCE,
+		pValue: known ? pValue : null
+	};
+	return {
+		buildId: build.id,
+		build: build.name,
+		...view,
+		sentence: ratioSentence(build, reference, view)
+	};
+}

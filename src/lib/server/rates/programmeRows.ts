@@ -1,0 +1,69 @@
+import type { FittedPeriod } from '$lib/hardware/buildOfRide';
+import { listBuildRecords, type BuildRecord } from '../hardware/builds';
+import { listPeriods } from '../hardware/fittedPeriods';
+import { listWheelRecords } from '../hardware/wheels';
+import type { Ledger } from '../ledger/openLedger';
+import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import type { BuildRow } from '../views';
+import { countView } from './countView';
+import { eventTallies, NO_EVENTS, type EventTally } from './eventTallies';
+
+/** Each build with its distances and its counted slips, in the order in which the builds were made. */
+export function programmeRows(ledger: Ledger): BuildRow[] {
+	const facts = allRideFacts(ledger);
+	const tallies = eventTallies(ledger);
+	const periods = listPeriods(ledger);
+	const wheels = listWheelRecords(ledger);
+	return listBuildRecords(ledger).map((build) => {
+		const rides = facts.filter((ride) => countsFor(ride, build.id));
+		const wheelIds = wheelsOf(build, periods, rides);
+		return toRow(
+			build,
+			wheels.filter(({ id }) => wheelIds.has(id)),
+			rides,
+			tallies
+		);
+	});
+}
+
+/** Whether a ride is evidence about a build. */
+export function countsFor(ride: RideFacts, buildId: number): boolean {
+	return ride.standing.state === 'counted' && ride.buildId === buildId;
+}
+
+function wheelsOf(
+	build: BuildRecord,
+	periods: readonly FittedPeriod[],
+	rides: readonly RideFacts[]
+): Set<number> {
+	const ids = new Set<number>();
+	for (const period of periods) if (period.buildId === build.id) ids.add(period.wheelId);
+	for (const ride of rides) if (ride.wheelId !== null) ids.add(ride.wheelId);
+	return ids;
+}
+
+function toRow(
+	build: BuildRecord,
+	wheels: readonly { id: number; name: string }[],
+	rides: readonly RideFacts[],
+	tallies: ReadonlyMap<number, EventTally>
+): BuildRow {
+	const sum = (pick: (ride: RideFacts) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
+	const observedM = sum((ride) => ride.observedM);
+	return {
+		id: build.id,
+		name: build.name,
+		description: build.description,
+		state: build.state,
+		wheels: wheels.map(({ id, name }) => ({ id, name })),
+		rides: rides.length,
+		totalM: sum((ride) => ride.totalM),
+		observedM,
+		drivenM: sum((ride) => ride.drivenM),
+		counted: countView(
+			rides.map((ride) => tallies.get(ride.id) ?? NO_EVENTS),
+			observedM
+		),
+		example: build.example === 1
+	};
+}

@@ -1,0 +1,50 @@
+import type { BuildRow } from '../views';
+
+interface Ratio {
+	readonly ratio: number | null;
+	readonly lower: number;
+	readonly upper: number | null;
+	readonly confidence: number;
+}
+
+/** One plain sentence about how often a build slips against another, with what was counted. */
+export function ratioSentence(build: BuildRow, reference: BuildRow, limits: Ratio): string {
+	const { name } = build;
+	const other = reference.name;
+	for (const row of [build, reference])
+		if (row.observedM === 0)
+			return `Nothing was observed on ${row.name} yet, so the two cannot be set against each other.`;
+	const finding = findingOf(name, other, limits);
+	return `${finding}${countingPolicy(build, reference)} Slips are taken to come singly and hub torque is not yet matched.`;
+}
+
+function findingOf(name: string, other: string, { ratio, lower, upper, confidence }: Ratio): string {
+	const level = `${Math.round(confidence * 100)} %`;
+	const upTo = upper === null ? 'no upper limit can be given' : `at most ${figure(upper)} times`;
+	if (ratio === null && lower === 0 && upper === null)
+		return `Neither ${name} nor ${other} has a counted slip: the rides do not say which is better.`;
+	if (ratio === null)
+		return `${other} has no counted slip, ${name} has: at least ${figure(lower)} times as often per observed km (${level} limits).`;
+	const span = upper === null ? `from ${figure(lower)} up, ${upTo}` : `${figure(lower)} to ${figure(upper)}`;
+	const size =
+		ratio === 0
+			? `${name} has no counted slip: ${upTo} as often as ${other} per observed km (${level} limits).`
+			: `${name} slips ${figure(ratio)} times as often as ${other} per observed km (${level} limits: ${span}).`;
+	if (upper !== null && upper < 1) return `${size} The rides support that ${name} slips less often.`;
+	if (lower > 1) return `${size} The rides support that ${name} slips more often.`;
+	return `${size} The rides do not show a difference: it may be either way.`;
+}
+
+function countingPolicy(build: BuildRow, reference: BuildRow): string {
+	const parts: string[] = [];
+	if (build.counted.unreviewed > 0)
+		parts.push(`${build.counted.unreviewed} unreviewed count as slips of ${build.name}`);
+	if (reference.counted.unreviewed > 0)
+		parts.push(`${reference.counted.unreviewed} unreviewed count as none of ${reference.name}`);
+	return parts.length > 0 ? ` Until reviewed, ${parts.join(' and ')}.` : '';
+}
+
+/** Two digits that matter; more would pretend a precision that the limits deny. */
+function figure(value: number): string {
+	return String(Number(value.toPrecision(2)));
+}

@@ -1,0 +1,132 @@
+import type { Actor } from '../actor';
+import { checkText } from '../ledger/checkText';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+
+/** what is not named stays as it is; null takes a hand-made answer back */
+export interface RideAnswers {
+	wheelId?: number | null;
+	/** only where wheel and time do not tell, or tell wrongly */
+	buildId?: number | null;
+	riderId?: number | null;
+	trainer?: boolean | null;
+	wet?: boolean | null;
+}
+
+/** answer -> column; the names of columns come from here and nowhere else */
+const COLUMNS = {
+	wheelId: 'wheel_id',
+	buildId: 'chosen_build_id',
+	riderId: 'rider_id',
+	trainer: 'trainer',
+	wet: 'wet'
+} as const;
+const REFERS_TO = { wheelId: 'wheel', buildId: 'build', riderId: 'person' } as const;
+
+/**
+ * Answers what a ride needs, or corrects it. A ride given another wheel finds its build anew.
+ *
+ * @throws LedgerRefusal not-found
+ */
+export function assignRide(ledger: Ledger, actor: Actor, rideId: number, answers: RideAnswers): void {
+	const { database } = ledger;
+	database
+		.transaction(() => {
+			const before = readRide(ledger, rideId);
+			const changes: RideAnswers = { ...answers };
+			const otherWheel = answers.wheelId !== undefined && answers.wheelId !== before.wheel_id;
+			if (otherWheel && answers.buildId === undefined) changes.buildId = null;
+			const trail: Record<string, unknown> = {};
+			for (const name of Object.keys(COLUMNS) as (keyof RideAnswers)[]) {
+				const value = changes[name];
+				if (value === undefined) continue;
+				if (name in REFERS_TO && value !== null)
+					refuseUnknown(ledger, REFERS_TO[name as keyof typeof REFERS_TO], value as number);
+				const stored = typeof value === 'boolean' ? Number(value) : value;
+				if (stored === before[COLUMNS[name]]) continue;
+				database.prepare(`UPDATE ride SET ${COLUMNS[name]} = ? WHERE id = ?`).run(stored, rideId);
+				trail[name] = { before: before[COLUMNS[name]], after: stored };
+			}
+			if (Object.keys(trail).length > 0) leaveTrail(ledger, actor, 'assigned', 'ride', rideId, trail);
+		})
+		.immediate();
+}
+
+/**
+ * Takes a ride out of everything, with the reason. It stays in the ledger and can be restored.
+ *
+ * @throws LedgerRefusal not-found; wrong-value without a reason; conflict when it is withdrawn already
+ */
+export function withdrawRide(ledger: Ledger, actor: Actor, rideId: number, reason: string): void {
+	const cleaned = checkText('The reason', reason, { min: 3, max: 500 });
+	ledger.database
+		.transaction(() => {
+			if (readRide(ledger, rideId).withdrawn_ms !== null)
+				throw new LedgerRefusal('conflict', 'This ride is withdrawn already.');
+			ledger.database
+				.prepare('UPDATE ride SET withdrawn_ms = ?, withdrawn_reason = ? WHERE id = ?')
+				.run(ledger.now(), cleaned, rideId);
+			leaveTrail(ledger, actor, 'withdrew', 'ride', rideId, { reason: cleaned });
+		})
+		.immediate();
+}
+
+/** @throws LedgerRefusal not-found; conflict when it is not withdrawn */
+export function restoreRide(ledger: Ledger, actor: Actor, rideId: number): void {
+	ledger.database
+		.transaction(() => {
+			const before = readRide(ledger, rideId);
+			if (before.withdrawn_ms === null) throw new LedgerRefusal('conflict', 'This ride is not withdrawn.');
+			ledger.database
+				.prepare('UPDATE ride SET withdrawn_ms = NULL, withdrawn_reason = NULL WHERE id = ?')
+				.run(rideId);
+			leaveTrail(ledger, actor, 'restored', 'ride', rideId, { reason: before.withdrawn_reason });
+		})
+		.immediate();
+}
+
+/**
+ * Answers whether a ride is the same recording as the one it looks like. The same recording counts once.
+ *
+ * @throws LedgerRefusal not-found; conflict when it looks like no other
+ */
+export function decideTwin(
+	ledger: Ledger,
+	actor: Actor,
+	rideId: number,
+	decision: 'same recording' | 'different ride'
+): void {
+	if (decision !== 'same recording' && decision !== 'different ride')
+		throw new LedgerRefusal('wrong-value', 'Say "same recording" or "different ride".');
+	ledger.database
+		.transaction(() => {
+			const before = readRide(ledger, rideId);
+			if (before.twin_of === null)
+				throw new LedgerRefusal('conflict', 'This ride does not look like another one.');
+			ledger.database.prepare('UPDATE ride SET twin_decision = ? WHERE id = ?').run(decision, rideId);
+			leaveTrail(ledger, actor, 'decided', 'ride', rideId, {
+				twinOf: before.twin_of,
+				before: before.twin_decision,
+				after: decision
+			});
+		})
+		.immediate();
+}
+
+function readRide(ledger: Ledger, rideId: number): Record<string, unknown> {
+	const ride = ledger.database
+		.prepare<[number], Record<string, unknown>>(
+			`SELECT wheel_id, chosen_build_id, rider_id, trainer, wet, twin_of, twin_decision, withdrawn_ms,
+				withdrawn_reason FROM ride WHERE id = ?`
+		)
+		.get(rideId);
+	if (!ride) throw new LedgerRefusal('not-found', 'There is no such ride.');
+	return ride;
+}
+
+function refuseUnknown(ledger: Ledger, table: 'wheel' | 'build' | 'person', id: number): void {
+	const row =
+		Number.isSafeInteger(id) && ledger.database.prepare(`SELECT 1 FROM ${table} WHERE id = ?`).get(id);
+	if (!row) throw new LedgerRefusal('not-found', `There is no such ${table === 'person' ? 'rider' : table}.`);
+}

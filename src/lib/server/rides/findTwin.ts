@@ -1,0 +1,18 @@
+import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import type { Ledger } from '../ledger/openLedger';
+import { sameRecording } from './sameRecording';
+
+/** exports of one ride begin within this of each other, milliseconds */
+const START_TOLERANCE_MS = 120_000;
+
+/** The ride in the ledger that looks like the same recording in other bytes; null when there is none. */
+export function findTwin(ledger: Ledger, file: AnalysedFile): number | null {
+	const near = ledger.database
+		.prepare<[number, number], { id: number; startedMs: number; signature: Buffer }>(
+			`SELECT id, started_ms AS startedMs, signature FROM ride
+			WHERE started_ms BETWEEN ? AND ? AND twin_of IS NULL ORDER BY id`
+		)
+		.all(file.startedAtMs - START_TOLERANCE_MS, file.startedAtMs + START_TOLERANCE_MS);
+	const recording = { startedMs: file.startedAtMs, signature: file.signature };
+	return near.find((ride) => sameRecording(ride, recording))?.id ?? null;
+}

@@ -1,0 +1,29 @@
+import type { Ledger } from '../ledger/openLedger';
+import type { RideRow } from '../views';
+import { allRideFacts } from './rideFacts';
+import { rideRows } from './rideRow';
+
+export interface RideQuery {
+	/** from 1 */
+	page: number;
+	pageSize: number;
+	buildId?: number;
+	wheelId?: number;
+	/** only rides that a person must still answer something about */
+	onlyNeeds?: boolean;
+}
+
+/** One page of rides, the newest first, and how many there are in all. */
+export function listRides(ledger: Ledger, query: RideQuery): { rows: RideRow[]; total: number } {
+	const wanted = allRideFacts(ledger)
+		.filter(
+			(ride) =>
+				(query.buildId === undefined || ride.buildId === query.buildId) &&
+				(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
+				(!query.onlyNeeds || ride.standing.needs.length > 0)
+		)
+		.reverse();
+	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));
+	const from = (Math.max(1, Math.trunc(query.page) || 1) - 1) * pageSize;
+	return { rows: rideRows(ledger, wanted.slice(from, from + pageSize)), total: wanted.length };
+}

@@ -1,0 +1,40 @@
+import { listBuildRecords } from '../hardware/builds';
+import { listWheelRecords } from '../hardware/wheels';
+import { toInstant } from '../ledger/instants';
+import type { Ledger } from '../ledger/openLedger';
+import { eventTallies, NO_EVENTS } from '../rates/eventTallies';
+import type { RideRow } from '../views';
+import type { RideFacts } from './rideFacts';
+
+/** Turns facts into rows of a list; names and tallies are read once for all rows. */
+export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[] {
+	const wheels = new Map(listWheelRecords(ledger).map((wheel) => [wheel.id, wheel.name]));
+	const builds = new Map(listBuildRecords(ledger).map((build) => [build.id, build.name]));
+	const tallies = eventTallies(ledger);
+	return rides.map((ride) => {
+		const tally = tallies.get(ride.id) ?? NO_EVENTS;
+		return {
+			id: ride.id,
+			startedAt: toInstant(ride.startMs),
+			localOffsetMin: ride.localOffsetS === null ? null : Math.round(ride.localOffsetS / 60),
+			durationS: ride.durationS,
+			totalM: ride.totalM,
+			observedM: ride.observedM,
+			fileName: ride.fileName,
+			wheel: named(wheels, ride.wheelId),
+			build: named(builds, ride.buildId),
+			rider: ride.riderId === null ? null : { id: ride.riderId, code: ride.riderCode ?? '' },
+			events: tally.confirmed + tally.unreviewed + tally.rejected + tally.apart,
+			unreviewed: tally.withoutVerdict,
+			needs: ride.standing.needs,
+			state: ride.standing.state,
+			stateReason: ride.standing.reason,
+			example: ride.example === 1
+		};
+	});
+}
+
+function named(names: ReadonlyMap<number, string>, id: number | null): { id: number; name: string } | null {
+	const name = id === null ? undefined : names.get(id);
+	return id === null || name === undefined ? null : { id, name };
+}

@@ -1,0 +1,52 @@
+import type { Actor } from '../actor';
+import { checkText } from '../ledger/checkText';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+import { readSetting, writeSetting } from './storedSetting';
+
+export interface Settings {
+	workshopName: string;
+	/** IANA name, e.g. "Europe/Lisbon" */
+	timeZone: string;
+}
+
+/** What the workshop set; the zone is the machine's until someone chooses one. */
+export function getSettings(ledger: Ledger): Settings {
+	return {
+		workshopName: readSetting(ledger, 'workshopName') ?? 'Our workshop',
+		timeZone: readSetting(ledger, 'timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
+	};
+}
+
+/**
+ * Changes what is named, leaves the rest.
+ *
+ * @throws LedgerRefusal wrong-value for an empty name or a zone that is not an IANA name
+ */
+export function setSettings(ledger: Ledger, actor: Actor, settings: Partial<Settings>): void {
+	const changes: Partial<Settings> = {};
+	if (settings.workshopName !== undefined)
+		changes.workshopName = checkText("The workshop's name", settings.workshopName, { min: 1, max: 120 });
+	if (settings.timeZone !== undefined) changes.timeZone = checkZone(settings.timeZone);
+	ledger.database
+		.transaction(() => {
+			const before = getSettings(ledger);
+			for (const [name, value] of Object.entries(changes)) {
+				writeSetting(ledger, name, value);
+				leaveTrail(ledger, actor, 'changed', 'setting', name, {
+					before: before[name as keyof Settings],
+					after: value
+				});
+			}
+		})
+		.immediate();
+}
+
+function checkZone(timeZone: string): string {
+	try {
+		return new Intl.DateTimeFormat('en', { timeZone }).resolvedOptions().timeZone;
+	} catch {
+		throw new LedgerRefusal('wrong-value', `"${timeZone}" is no time zone; give one like Europe/Lisbon.`);
+	}
+}

@@ -1,0 +1,10 @@
+/**
+ * Places at which the fault tests end the process as a power cut would. Named by the environment variable
+ * SLIP_LEDGER_FAULT; without it this does nothing.
+ */
+export type FaultName =
+	'upload-half' | 'source-stored' | 'source-moved' | 'leased' | 'analysed' | 'channels-written' | 'done';
+
+export function faultPoint(name: FaultName): void {
+	if (process.env.SLIP_LEDGER_FAULT === name) process.kill(process.pid, 'SIGKILL');
+}

@@ -1,0 +1,97 @@
+import { createHash } from 'node:crypto';
+import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
+import { open, type FileHandle } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+
+/** Where a source lies: two letters of its hash as a folder, so that no folder grows without bound. */
+export function sourcePath(folder: string, sha256: string): string {
+	if (!/^[0-9a-f]{64}$/.test(sha256)) throw new RangeError('not a SHA-256 in hex');
+	return join(folder, 'sources', sha256.slice(0, 2), sha256);
+}
+
+/**
+ * Copies a stream into a file on disk, hashing on the way, and waits until the disk has it.
+ *
+ * @param limitBytes more than this is refused, and the file is removed
+ * @returns hash and size of what was written
+ * @throws LedgerRefusal too-large
+ */
+export async function writeThrough(
+	path: string,
+	bytes: AsyncIterable<Uint8Array>,
+	limitBytes: number
+): Promise<{ sha256: string; size: number }> {
+	const hash = createHash('sha256');
+	let size = 0;
+	const file = await open(path, 'wx');
+	try {
+		for await (const piece of bytes) {
+			size += piece.byteLength;
+			if (size > limitBytes) throw tooLarge(limitBytes);
+			hash.update(piece);
+			await writeAll(file, piece);
+		}
+		await file.sync();
+	} catch (error) {
+		rmSync(path, { force: true });
+		throw error;
+	} finally {
+		await file.close();
+	}
+	return { sha256: hash.digest('hex'), size };
+}
+
+/** Hash of a file that is complete on disk, read in pieces. */
+export async function hashFile(path: string): Promise<string> {
+	const hash = createHash('sha256');
+	const file = await open(path, 'r');
+	try {
+		for await (const piece of file.createReadStream({ autoClose: false })) hash.update(piece as Buffer);
+	} finally {
+		await file.close();
+	}
+	return hash.digest('hex');
+}
+
+/**
+ * Gives a complete file its name in the store. The same content twice keeps the one that is there. The
+ * folder is synced too: a rename that the disk forgot would lose the source.
+ */
+export function moveToStore(ledger: Ledger, from: string, sha256: string): void {
+	const target = sourcePath(ledger.folder, sha256);
+	if (existsSync(target)) {
+		rmSync(from, { force: true });
+		return;
+	}
+	mkdirSync(dirname(target), { recursive: true });
+	renameSync(from, target);
+	syncFolder(dirname(target));
+}
+
+export function tooLarge(limitBytes: number): LedgerRefusal {
+	return new LedgerRefusal(
+		'too-large',
+		`The file is larger than ${Math.floor(limitBytes / 2 ** 20)} MB; split the recording or raise the limit.`
+	);
+}
+
+export async function writeAll(file: FileHandle, piece: Uint8Array, at?: number): Promise<void> {
+	let written = 0;
+	while (written < piece.byteLength) {
+		const position = at === undefined ? null : at + written;
+		const { bytesWritten } = await file.write(piece, written, piece.byteLength - written, position);
+		written += bytesWritten;
+	}
+}
+
+function syncFolder(folder: string): void {
+	if (process.platform === 'win32') return;
+	const handle = openSync(folder, 'r');
+	try {
+		fsyncSync(handle);
+	} finally {
+		closeSync(handle);
+	}
+}

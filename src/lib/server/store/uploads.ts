@@ -1,0 +1,177 @@
+import { randomBytes } from 'node:crypto';
+import { existsSync, rmSync, statSync } from 'node:fs';
+import { open } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Actor } from '../actor';
+import type { Ledger } from '../ledger/openLedger';
+import { recordSource } from '../queue/recordSource';
+import { type RideHints, writeHints } from '../queue/rideHints';
+import { LedgerRefusal } from '../refusal';
+import { cleanFileName } from './cleanFileName';
+import { faultPoint } from './faultPoint';
+import { hashFile, moveToStore, tooLarge, writeAll } from './sourceStore';
+import { uploadLimitBytes } from './uploadLimit';
+
+interface UploadRow {
+	id: string;
+	importId: number;
+	size: number;
+	sha256: string | null;
+	finished: number;
+}
+
+/** uploads that a request of this process is writing to */
+const writing = new Set<string>();
+
+/**
+ * Announces a file. Its bytes follow in pieces, each at the offset where the last one ended, over as many
+ * connections as it takes.
+ *
+ * @throws LedgerRefusal too-large, wrong-value
+ */
+export async function createUpload(
+	ledger: Ledger,
+	actor: Actor,
+	input: { name: string; size: number; hints?: RideHints }
+): Promise<{ id: string; offset: number }> {
+	if (!Number.isSafeInteger(input.size) || input.size <= 0)
+		throw new LedgerRefusal('wrong-value', 'The file is empty or its size is not known.');
+	const limit = uploadLimitBytes(ledger);
+	if (input.size > limit) throw tooLarge(limit);
+	const id = randomBytes(16).toString('hex');
+	await (await open(incomingPath(ledger, id), 'wx')).close();
+	const now = ledger.now();
+	ledger.database
+		.transaction(() => {
+			const { lastInsertRowid } = ledger.database
+				.prepare(
+					`INSERT INTO import (file_name, bytes, stage, hints, actor_id, created_ms, changed_ms)
+					VALUES (?, ?, 'receiving', ?, ?, ?, ?)`
+				)
+				.run(
+					cleanFileName(input.name),
+					input.size,
+					writeHints(ledger, input.hints ?? {}),
+					actor.personId,
+					now,
+					now
+				);
+			ledger.database
+				.prepare('INSERT INTO upload (id, import_id, size, touched_ms) VALUES (?, ?, ?, ?)')
+				.run(id, lastInsertRowid, input.size, now);
+		})
+		.immediate();
+	return { id, offset: 0 };
+}
+
+/** How many bytes have come; the client goes on from there. */
+export function uploadOffset(ledger: Ledger, id: string): { offset: number; size: number } {
+	const upload = findUpload(ledger, id);
+	if (upload.sha256) return { offset: upload.size, size: upload.size };
+	return { offset: receivedBytes(ledger, id), size: upload.size };
+}
+
+/**
+ * Writes a piece to disk as it comes. What came before a broken connection stays.
+ *
+ * @returns the new offset
+ * @throws LedgerRefusal wrong-offset when `offset` is not where the last piece ended; conflict while
+ *   another request writes to the same upload; too-large when more comes than was announced
+ */
+export async function appendToUpload(
+	ledger: Ledger,
+	id: string,
+	offset: number,
+	body: AsyncIterable<Uint8Array>
+): Promise<{ offset: number }> {
+	const upload = findUpload(ledger, id);
+	if (writing.has(id)) throw new LedgerRefusal('conflict', 'This upload is being written to already.');
+	writing.add(id);
+	try {
+		const received = upload.sha256 ? upload.size : receivedBytes(ledger, id);
+		if (offset !== received)
+			throw new LedgerRefusal('wrong-offset', `The next piece must begin at byte ${received}.`);
+		let at = offset;
+		const file = await open(incomingPath(ledger, id), 'r+');
+		try {
+			for await (const piece of body) {
+				if (at + piece.byteLength > upload.size)
+					throw new LedgerRefusal('too-large', 'More bytes came than the upload announced.');
+				await writeAll(file, piece, at);
+				at += piece.byteLength;
+				if (at * 2 >= upload.size) faultPoint('upload-half');
+			}
+		} finally {
+			await file.close();
+		}
+		ledger.database.prepare('UPDATE upload SET touched_ms = ? WHERE id = ?').run(ledger.now(), id);
+		return { offset: at };
+	} finally {
+		writing.delete(id);
+	}
+}
+
+/**
+ * Puts a complete upload into the store and queues it. May be asked again after any failure: the steps
+ * that are done are not done twice.
+ *
+ * @returns the import that now stands in the queue
+ * @throws LedgerRefusal incomplete while bytes are missing
+ */
+export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Promise<{ importId: number }> {
+	const upload = findUpload(ledger, id);
+	if (upload.finished) return { importId: upload.importId };
+	const path = incomingPath(ledger, id);
+	let { sha256 } = upload;
+	if (!sha256) {
+		if (writing.has(id)) throw new LedgerRefusal('conflict', 'This upload is still being written to.');
+		const missing = upload.size - receivedBytes(ledger, id);
+		if (missing !== 0) throw new LedgerRefusal('incomplete', `${missing} bytes are still missing.`);
+		await syncFile(path);
+		sha256 = await hashFile(path);
+		ledger.database.prepare('UPDATE upload SET sha256 = ? WHERE id = ?').run(sha256, id);
+	}
+	faultPoint('source-stored');
+	if (existsSync(path)) moveToStore(ledger, path, sha256);
+	faultPoint('source-moved');
+	recordSource(ledger, actor, { sha256, bytes: upload.size, importId: upload.importId, uploadId: id });
+	return { importId: upload.importId };
+}
+
+export function findUpload(ledger: Ledger, id: string): UploadRow {
+	const row = ledger.database
+		.prepare<[string], UploadRow>(
+			'SELECT id, import_id AS importId, size, sha256, finished FROM upload WHERE id = ?'
+		)
+		.get(id);
+	if (!row) throw new LedgerRefusal('not-found', 'There is no such upload; begin it again.');
+	return row;
+}
+
+export function incomingPath(ledger: Ledger, id: string): string {
+	if (!/^[0-9a-f]{32}$/.test(id)) throw new LedgerRefusal('not-found', 'There is no such upload.');
+	return join(ledger.folder, 'incoming', id);
+}
+
+function receivedBytes(ledger: Ledger, id: string): number {
+	return statSync(incomingPath(ledger, id), { throwIfNoEntry: false })?.size ?? 0;
+}
+
+async function syncFile(path: string): Promise<void> {
+	const file = await open(path, 'r+');
+	try {
+		await file.sync();
+	} finally {
+		await file.close();
+	}
+}
+
+/** Takes an upload and what came of it away, together with its place in the list of imports. */
+export function removeUpload(ledger: Ledger, id: string): void {
+	rmSync(incomingPath(ledger, id), { force: true });
+	ledger.database
+		.prepare(
+			"DELETE FROM import WHERE stage = 'receiving' AND id = (SELECT import_id FROM upload WHERE id = ?)"
+		)
+		.run(id);
+}
