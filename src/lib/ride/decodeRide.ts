@@ -1,4 +1,5 @@
 import { decodeFit } from './decodeFit';
+import { decodeGpx } from './decodeGpx';
 import { decodeLoggerCsv } from './decodeLoggerCsv';
 import { decodeTcx } from './decodeTcx';
 import { recogniseFormat } from './recogniseFormat';
@@ -19,6 +20,8 @@ export async function decodeRide(bytes: Uint8Array, fileName: string): Promise<R
 				return await decodeFit(bytes);
 			case 'tcx':
 				return await decodeTcx(bytes);
+			case 'gpx':
+				return await decodeGpx(bytes);
 			case 'logger-csv':
 				return await decodeLoggerCsv(bytes);
 			default:

@@ -7,7 +7,7 @@
 /** bytes of a ride computer's file */
 export const MAX_FIT_BYTES = 64 * 1024 * 1024;
 /** messages of all kinds in one FIT file */
-export const MAX_FIT_MESSAGES = 3_000_000;
+export const MAX_FIT_MESSAGES = 1_500_000;
 /** FIT files chained in one */
 export const MAX_FIT_PARTS = 32;
 /** bytes of a track file in XML: about ten times those of the same ride as FIT */
@@ -20,8 +20,8 @@ export const MAX_XML_TEXT = 10_000;
 export const MAX_LOGGER_BYTES = 512 * 1024 * 1024;
 /** samples of a logger's file: four hours at 500 Hz */
 export const MAX_LOGGER_SAMPLES = 7_200_000;
-/** records of a ride computer */
-export const MAX_RECORDS = 1_000_000;
+/** records of a ride computer: seven days at one a second are 604,800; 700,000 take 0.5 GB to read, measured */
+export const MAX_RECORDS = 700_000;
 /** laps, events, sensors of each kind */
 export const MAX_MARKS = 20_000;
 /** from the first to the last record, seconds */
