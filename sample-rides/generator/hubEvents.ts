@@ -123,9 +123,9 @@ export function closeEvent(s: DriveState, setting: DriveSetting): void {
 /** What the rider makes of it: small slips are pedalled through, larger ones stop the legs for a while. */
 function startle(s: DriveState, setting: DriveSetting, overrunDeg: number): void {
 	const chance = setting.riderChance;
-	const noticed = 0.12 + 0.7 / (1 + Math.exp(-(overrunDeg - 60) / 20));
-	if (!chance.chance(noticed)) return;
-	s.startleAtS = s.timeS + chance.between(0.15, 0.5);
+	const felt = 0.12 + 0.75 / (1 + Math.exp(-(overrunDeg - 60) / 20));
+	if (!chance.chance(felt * (1 - 0.85 * setting.spec.rider.composure))) return;
+	s.startleAtS = s.timeS + chance.between(0.2, 0.7);
 	s.startleForS = Math.min(12, chance.logNormal(0.5 + overrunDeg / 150, 0.6));
 }
 

@@ -14,13 +14,23 @@ export function planRider(s: DriveState, setting: DriveSetting, dt: number): voi
 		(-s.swing * dt) / 25 + rider.unsteadiness * Math.sqrt((2 * dt) / 25) * setting.riderChance.normal(0, 1);
 	if (s.timeS >= s.startleAtS) {
 		s.startleAtS = Infinity;
-		if (s.mode !== MODE.stopped) enter(s, MODE.startled, s.startleForS);
-		s.legs = setting.riderChance.chance(0.55) ? LEGS.still : LEGS.turn;
+		if (s.mode !== MODE.stopped) recoil(s, setting);
 	}
 	const held = passObstacles(s, setting);
 	if (!held) pedal(s, setting, dt);
 	planShift(s, setting, dt);
 	if (setting.riderChance.chance((rider.idleMarksPerHour / 3600) * dt)) s.marksS.push(Math.round(s.timeS));
+}
+
+/** After a slip that was felt: softer pedalling, legs that turn without load, or legs that stop. */
+function recoil(s: DriveState, setting: DriveSetting): void {
+	const chance = setting.riderChance;
+	if (chance.chance(0.5)) {
+		s.modePowerW = setting.spec.rider.powerW * chance.between(0.15, 0.7);
+		return enter(s, MODE.soft, s.startleForS);
+	}
+	enter(s, MODE.startled, s.startleForS);
+	s.legs = chance.chance(0.6) ? LEGS.still : LEGS.turn;
 }
 
 function feelRoad(s: DriveState, setting: DriveSetting, dt: number): void {

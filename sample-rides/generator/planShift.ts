@@ -15,14 +15,15 @@ export function planShift(s: DriveState, setting: DriveSetting, dt: number): voi
 	const radS = easierForStart ? Math.min(s.wheelRadS, 2.6 / setting.radiusM) : s.wheelRadS;
 	const wishRpm = rider.cadenceRpm * wish(s);
 	const off = Math.log(((radS / s.ratio) * (30 / Math.PI)) / wishRpm);
-	const tolerance = Math.abs(Math.log(bike.cassette[1] / bike.cassette[0])) * 0.75 + 0.06;
+	const beside = bike.cassette[s.rear > 0 ? s.rear - 1 : 1];
+	const tolerance = Math.abs(Math.log(bike.cassette[s.rear] / beside)) * 0.75 + 0.07;
 	if (Math.abs(off) < tolerance || (s.legs === LEGS.still && !easierForStart)) {
 		s.rpmOffS = 0;
 		return;
 	}
 	s.rpmOffS += dt;
 	// the further off, the sooner the shift
-	if (s.rpmOffS < (easierForStart || off < -0.35 ? 0.2 : 1.4)) return;
+	if (s.rpmOffS < (easierForStart || off < -0.35 ? 0.2 : 1.8)) return;
 	s.rpmOffS = 0;
 	plan(s, setting, off > 0 ? -1 : 1, Math.abs(off) > 0.45 ? 3 : Math.abs(off) > 0.22 ? 2 : 1);
 }

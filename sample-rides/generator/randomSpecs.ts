@@ -122,6 +122,7 @@ function randomRider(chance: Random): RiderSpec {
 		sprintsOut: chance.between(0.02, 0.5),
 		standsPerHour: chance.between(0, 40),
 		pickUpRadS2: chance.between(10, 30),
+		composure: chance.next(),
 		marks: chance.chance(0.6) ? chance.between(0.5, 1) : 0,
 		idleMarksPerHour: chance.chance(0.3) ? 0.4 : 0
 	};

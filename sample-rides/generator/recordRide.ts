@@ -162,14 +162,19 @@ function drawGaps(perHour: number, meanS: number, ticks: number, chance: Random)
 function recordShifts(spec: RideSpec, motion: Motion, chance: Random): GearEvent[] {
 	const { shifting, chainrings, cassette } = spec.bike;
 	if (!shifting.recorded) return [];
-	return motion.shifts.map((shift) => ({
-		timeS: Math.max(0, Math.round(shift.timeS - shifting.recordedLeadS + chance.normal(0, 0.25))),
-		// devices count from the smallest ring and from the largest sprocket
-		frontIndex: chainrings.length - shift.front,
-		rearIndex: cassette.length - shift.rear,
-		frontTeeth: shifting.recordedChainrings[shift.front] ?? null,
-		rearTeeth: shifting.recordedCassette[shift.rear] ?? null
-	}));
+	let last = 0;
+	return motion.shifts.map((shift) => {
+		const heard = Math.round(shift.timeS - shifting.recordedLeadS + chance.normal(0, 0.25));
+		last = Math.max(last, heard);
+		return {
+			timeS: last,
+			// devices count from the smallest ring and from the largest sprocket
+			frontIndex: chainrings.length - shift.front,
+			rearIndex: cassette.length - shift.rear,
+			frontTeeth: shifting.recordedChainrings[shift.front] ?? null,
+			rearTeeth: shifting.recordedCassette[shift.rear] ?? null
+		};
+	});
 }
 
 function speedSource(spec: RideSpec): SpeedSource {

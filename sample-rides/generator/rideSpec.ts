@@ -85,6 +85,8 @@ export interface RiderSpec {
 	readonly standsPerHour: number;
 	/** how briskly the crank is brought up to speed at a pick-up, rad/s2 */
 	readonly pickUpRadS2: number;
+	/** how little the rider is put off by a slip, 0 (the legs stop) to 1 (pedals on) */
+	readonly composure: number;
 	/** chance that a felt slip is marked with a lap */
 	readonly marks: number;
 	/** laps pressed for no reason, per hour */
