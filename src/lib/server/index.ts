@@ -42,3 +42,13 @@ export { recoverUploads } from './store/recoverUploads';
 export { storeFile } from './store/storeFile';
 export { uploadLimitBytes } from './store/uploadLimit';
 export { appendToUpload, createUpload, finishUpload, uploadOffset } from './store/uploads';
+
+export { answerJson } from './access/answerJson';
+export { comesFromUs, hostAnswer } from './access/hostAnswer';
+export { PERSON_COOKIE, personOfToken, personToken } from './access/personToken';
+export { bodyPieces, readJsonObject } from './access/readBody';
+export { mayUse, ROUTE_ROLES } from './access/routeRoles';
+export { health, type Health } from './health';
+export { channelBytes } from './rides/channelBytes';
+export { eventsCsv } from './rides/eventsCsv';
+export { pokeWebRunner, startWebRunner, stopWebRunner } from './queue/webRunner';

@@ -3,12 +3,11 @@ import { readConfig } from './readConfig';
 
 let opened: Ledger | null = null;
 
-/** The web app's ledger, opened when first asked for and closed when the server stops. */
+/** The web app's ledger, opened when first asked for. */
 export function getLedger(): Ledger {
 	if (!opened) {
 		const { dataFolder } = readConfig(process.env, []);
 		opened = openLedger(dataFolder, { migrate: true });
-		process.once('sveltekit:shutdown', closeLedger);
 	}
 	return opened;
 }

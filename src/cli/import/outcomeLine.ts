@@ -1,0 +1,36 @@
+import { findImport, rideView, type Ledger } from '$lib/server';
+
+/** What became of a file; null while it waits or is being read. */
+export function outcomeLine(
+	ledger: Ledger,
+	file: string,
+	importId: number
+): { line: string; taken: boolean } | null {
+	const known = findImport(ledger, importId);
+	switch (known?.stage) {
+		case 'done':
+			return { line: `${file}: ${rideWords(ledger, known.rideId)}`, taken: true };
+		case 'already in the ledger':
+			return {
+				line: `${file}: in the ledger already${known.rideId === null ? '' : ` (ride ${known.rideId})`}, counted once`,
+				taken: true
+			};
+		case 'refused':
+		case 'failed': {
+			const detail = known.detail ? ` [${known.detail.split('\n')[0]}]` : '';
+			return { line: `${file}: ${known.stage}: ${known.sentence}${detail}`, taken: false };
+		}
+		case undefined:
+			return { line: `${file}: taken out of the ledger meanwhile`, taken: false };
+		default:
+			return null;
+	}
+}
+
+function rideWords(ledger: Ledger, rideId: number | null): string {
+	const ride = rideId === null ? null : rideView(ledger, rideId);
+	if (!ride) return 'done';
+	const km = (ride.totalM / 1000).toFixed(1);
+	const needs = ride.needs.length > 0 ? ` Needs an answer: ${ride.needs.join(' ')}` : '';
+	return `ride ${ride.id}, ${km} km. ${ride.summary}${needs}`;
+}

@@ -1,0 +1,55 @@
+import type { Role } from '../actor';
+
+/** Who may use a route: anyone at this machine, or a chosen person of at least this role. */
+export type NeededRole = 'anyone' | Role;
+
+export interface RouteAccess {
+	/** GET and HEAD */
+	readonly read: NeededRole;
+	/** every other method */
+	readonly write: NeededRole;
+}
+
+/**
+ * Every route of the app by its folder in src/routes. What is not here is refused; a test walks the
+ * folders and fails on a route without a row.
+ */
+export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
+	'/': { read: 'rider', write: 'engineer' },
+	'/welcome': { read: 'anyone', write: 'anyone' },
+	'/method': { read: 'anyone', write: 'engineer' },
+	'/rides': { read: 'rider', write: 'rider' },
+	'/rides/[id]': { read: 'rider', write: 'rider' },
+	'/rides/[id]/channels': { read: 'rider', write: 'engineer' },
+	'/rides/[id]/events.csv': { read: 'rider', write: 'engineer' },
+	'/wheels': { read: 'rider', write: 'engineer' },
+	'/wheels/[id]': { read: 'rider', write: 'engineer' },
+	'/builds/[id]': { read: 'rider', write: 'engineer' },
+	'/compare': { read: 'rider', write: 'engineer' },
+	'/settings': { read: 'rider', write: 'engineer' },
+	'/uploads': { read: 'rider', write: 'rider' },
+	'/uploads/[id]': { read: 'rider', write: 'rider' },
+	'/uploads/[id]/finish': { read: 'rider', write: 'rider' },
+	'/imports.json': { read: 'rider', write: 'engineer' },
+	'/health.json': { read: 'anyone', write: 'owner' }
+};
+
+const RANK: Readonly<Record<NeededRole, number>> = { anyone: 0, rider: 1, engineer: 2, owner: 3 };
+
+export type AccessAnswer = 'allowed' | 'choose a name' | 'not allowed' | 'no such route';
+
+/**
+ * Whether a request may go on.
+ *
+ * @param routeId the route's folder as the framework names it; null = nothing matched
+ * @param role of the one who asks; null = nobody was chosen on this browser yet
+ */
+export function mayUse(routeId: string | null, method: string, role: Role | null): AccessAnswer {
+	if (routeId === null) return 'no such route';
+	const access = Object.hasOwn(ROUTE_ROLES, routeId) ? ROUTE_ROLES[routeId] : null;
+	if (!access) return 'not allowed';
+	const needed = method === 'GET' || method === 'HEAD' ? access.read : access.write;
+	if (needed === 'anyone') return 'allowed';
+	if (role === null) return 'choose a name';
+	return RANK[role] >= RANK[needed] ? 'allowed' : 'not allowed';
+}

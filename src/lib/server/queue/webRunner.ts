@@ -1,0 +1,30 @@
+import { getLedger } from '../ledger/getLedger';
+import { recoverUploads } from '../store/recoverUploads';
+import { ImportRunner } from './importRunner';
+
+let runner: ImportRunner | null = null;
+
+/**
+ * Starts the web app's part in the queue: clears up what the last stop left, then analyses while this
+ * process holds the lease, until the server stops.
+ */
+export function startWebRunner(): void {
+	if (runner) return;
+	const ledger = getLedger();
+	const own = (runner = new ImportRunner(ledger));
+	void recoverUploads(ledger)
+		.catch((error) => console.error('Uploads could not be cleared up:', error))
+		.then(() => runner === own && own.start());
+}
+
+/** Something was queued: no need to wait for the next look. */
+export function pokeWebRunner(): void {
+	runner?.look();
+}
+
+/** Ends the children and hands the lease back; resolves when nothing of it is left. */
+export async function stopWebRunner(): Promise<void> {
+	const own = runner;
+	runner = null;
+	await own?.stop();
+}
