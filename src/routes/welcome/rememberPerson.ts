@@ -1,9 +1,9 @@
 import type { Cookies } from '@sveltejs/kit';
-import type { PersonView } from '$lib/server';
+import { getLedger, PERSON_COOKIE, personToken, type PersonView } from '$lib/server';
 
 /** Keeps who sits at this browser; the hooks read it and make the actor of every write from it. */
 export function rememberPerson(cookies: Cookies, person: PersonView): void {
-	cookies.set('person', String(person.id), {
+	cookies.set(PERSON_COOKIE, personToken(getLedger(), person), {
 		path: '/',
 		httpOnly: true,
 		sameSite: 'strict',
