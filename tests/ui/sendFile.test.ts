@@ -76,6 +76,18 @@ describe('sendFile', () => {
 		expect(server.requests).toEqual(['POST /uploads']);
 	});
 
+	it('gives up on a server that takes nothing, and sends what the rider said with the name', async () => {
+		const bodies: string[] = [];
+		const stubborn = (async (input: RequestInfo | URL, init: RequestInit = {}) => {
+			if (typeof init.body === 'string') bodies.push(init.body);
+			const status = init.method === 'PATCH' ? 409 : 200;
+			return new Response(JSON.stringify({ id: 'u1', offset: 0 }), { status });
+		}) as typeof fetch;
+		const sending = sendFile(file(), { fetch: stubborn, wait, hints: { wheelId: 3 } });
+		await expect(sending).rejects.toThrow('no progress past byte 0');
+		expect(JSON.parse(bodies[0])).toEqual({ name: 'ride.fit', size: content.length, wheelId: 3 });
+	});
+
 	it('gives up after six attempts at a connection that stays broken', async () => {
 		const server = uploadServer(Array.from({ length: 9 }, () => () => 'lost' as const));
 		await expect(sendFile(file(), { fetch: server.fetch, wait })).rejects.toThrow('network');

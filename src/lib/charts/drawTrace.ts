@@ -22,8 +22,9 @@ export function drawTrace(
 ): void {
 	const { atS, low, high, exact } = traceOfWindow(trace.levels, scales.window, scales.pixels);
 	context.strokeStyle = colour;
-	context.lineWidth = trace.tone === 'soft' ? 1 : 1.5;
-	context.setLineDash(trace.dashed ? [5, 3] : []);
+	context.lineWidth = trace.tone === 'soft' || !exact ? 1 : 1.5;
+	// summaries go up and down within a pixel: dashes would only make noise of them
+	context.setLineDash(trace.dashed && exact ? [5, 3] : []);
 	context.lineJoin = 'round';
 	context.beginPath();
 	let pen = false;

@@ -11,6 +11,8 @@ export interface SendOptions {
 	/** waits before an attempt is repeated; a test gives one that does not wait */
 	readonly wait?: (ms: number) => Promise<void>;
 	readonly signal?: AbortSignal;
+	/** what the rider already said about the file, sent with its name: wheel, rider, wet... */
+	readonly hints?: Readonly<Record<string, unknown>>;
 }
 
 /** An upload that the server refused; `sentence` is meant for the rider. */
@@ -41,7 +43,7 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 			await options.fetch('/uploads', {
 				method: 'POST',
 				headers: { 'content-type': 'application/json' },
-				body: JSON.stringify({ name: file.name, size: file.size }),
+				body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
 				signal: options.signal
 			})
 		)
@@ -50,8 +52,10 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 	let offset = typeof created.offset === 'number' ? created.offset : 0;
 	const report = () => options.onProgress?.({ sentBytes: offset, totalBytes: file.size });
 	report();
+	let stuck = 0;
 	while (offset < file.size) {
 		let broken = false;
+		const before = offset;
 		offset = await attempt(options, async () => {
 			// after a break only the server knows how much of the last piece arrived
 			const from = broken ? await heldOffset(id, options) : offset;
@@ -67,12 +71,14 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 			const answer = await answered(sent);
 			return typeof answer.offset === 'number' ? answer.offset : Math.min(file.size, from + PIECE_BYTES);
 		});
+		stuck = offset > before ? 0 : stuck + 1;
+		if (stuck >= ATTEMPTS) throw new Error(`no progress past byte ${offset}`);
 		report();
 	}
 	const finished = await attempt(options, async () =>
 		answered(await options.fetch(`/uploads/${id}/finish`, { method: 'POST', signal: options.signal }))
 	);
-	return Number(finished.importId ?? finished.id);
+	return Number(finished.importId);
 }
 
 async function heldOffset(id: string, options: SendOptions): Promise<number> {

@@ -1,4 +1,13 @@
-import { exampleState, getLedger, listBuilds, listImports, listRides, retryImport } from '$lib/server';
+import {
+	exampleState,
+	getLedger,
+	listBuilds,
+	listImports,
+	listPeople,
+	listRides,
+	listWheels,
+	retryImport
+} from '$lib/server';
 import { actorOf, answered, neededId } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -16,6 +25,8 @@ export const load: PageServerLoad = ({ url }) => {
 		buildId: buildId ?? null,
 		onlyNeeds,
 		builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })),
+		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
+		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		imports: listImports(ledger, { limit: 50 }),
 		example: exampleState(ledger)
 	};
