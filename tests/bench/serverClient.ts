@@ -36,9 +36,7 @@ export async function uploadFile(
 			body: bytes as BodyInit
 		})
 	);
-	const finished = await expectOk(
-		await fetch(`${origin}/uploads/${id}/finish`, { method: 'POST', headers })
-	);
+	const finished = await expectOk(await fetch(`${origin}/uploads/${id}/finish`, { method: 'POST', headers }));
 	return ((await finished.json()) as { importId: number }).importId;
 }
 

@@ -23,7 +23,7 @@ describe('npm start', () => {
 		const data = join(folder, 'ledger');
 		const server = await startServer(data);
 		expect(server.line).toMatch(/^Slip Ledger is open at http:\/\/127\.0\.0\.1:\d+ .*\n$/);
-		const page = await fetch(server.origin);
+		const page = await fetch(server.origin, { headers: { accept: 'text/html' } });
 		expect(page.status).toBe(200);
 		expect(page.headers.get('content-security-policy')).toContain("default-src 'none'");
 		expect(await server.stop()).toBe(0);
