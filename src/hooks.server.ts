@@ -21,8 +21,8 @@ export const init: ServerInit = () => {
 	} catch (error) {
 		console.error('Files are taken but not analysed:', error instanceof Error ? error.message : error);
 	}
-	process.once('sveltekit:shutdown', async () => {
-		await stopWebRunner();
+	process.once('sveltekit:shutdown', () => {
+		void stopWebRunner();
 		closeLedger();
 	});
 };

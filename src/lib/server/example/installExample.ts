@@ -51,11 +51,27 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 	const riders = new Map<string, number>();
 	const builds = new Map<string, number>();
 	for (const { id, name, hub, circumferenceM } of programme.wheels)
-		wheels.set(id, createWheel(ledger, actor, { name, hub, circumferenceM }, { example: true }));
+		wheels.set(
+			id,
+			createWheel(
+				ledger,
+				actor,
+				{ name: freeName(ledger, 'wheel', name), hub, circumferenceM },
+				{ example: true }
+			)
+		);
 	for (const { id, name, description, stepHubDeg, parts } of programme.builds) {
 		const whole = [description, ...(parts ?? []).map(({ part, detail }) => `${part}: ${detail}.`)].join(' ');
 		const options = { example: true, state: 'in test' } as const;
-		builds.set(id, createBuild(ledger, actor, { name, description: whole, stepHubDeg }, options));
+		builds.set(
+			id,
+			createBuild(
+				ledger,
+				actor,
+				{ name: freeName(ledger, 'build', name), description: whole, stepHubDeg },
+				options
+			)
+		);
 	}
 	for (const { code } of programme.riders) {
 		const name = `Rider ${code} of the example`;
@@ -72,4 +88,13 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 	if (readSetting(ledger, 'timeZone') === null) writeSetting(ledger, 'timeZone', programme.workshop.timeZone);
 	leaveTrail(ledger, actor, 'installed', 'example', 'all', { rides: programme.rides.length });
 	return { wheels, riders };
+}
+
+/** The workshop may have a wheel or build of this name itself. */
+function freeName(ledger: Ledger, table: 'wheel' | 'build', name: string): string {
+	const taken = ledger.database.prepare(`SELECT 1 FROM ${table} WHERE name = ?`);
+	let free = name;
+	for (let number = 1; taken.get(free); number++)
+		free = `${name} (example${number === 1 ? '' : ` ${number}`})`;
+	return free;
 }

@@ -15,6 +15,8 @@ export interface QueuedImport {
 	readonly fileName: string;
 	readonly sha256: string;
 	readonly attempts: number;
+	/** the runner that took it; nobody else may say what became of it */
+	readonly owner: string;
 }
 
 /** The oldest waiting import, now marked as being analysed by this runner; null when none waits. */
@@ -24,7 +26,7 @@ export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImpor
 			.prepare<[string, number], QueuedImport>(
 				`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
 				WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
-				RETURNING id, file_name AS fileName, sha256, attempts`
+				RETURNING id, file_name AS fileName, sha256, attempts, owner`
 			)
 			.get(holder.owner, ledger.now()) ?? null
 	);
@@ -34,7 +36,7 @@ export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImpor
 export function requeueAbandoned(ledger: Ledger, holder: LeaseHolder): void {
 	const abandoned = ledger.database
 		.prepare<[string], QueuedImport>(
-			`SELECT id, file_name AS fileName, sha256, attempts FROM import
+			`SELECT id, file_name AS fileName, sha256, attempts, owner FROM import
 			WHERE stage = 'analysing' AND owner IS NOT ?`
 		)
 		.all(holder.owner);
@@ -52,12 +54,14 @@ export function putBack(ledger: Ledger, queued: QueuedImport, detail: string): v
 		});
 }
 
-/** Waits again as if it had not been begun: it was our own stop that broke it off. */
-export function releaseImport(ledger: Ledger, queued: QueuedImport): void {
+/** All that a runner has begun waits again as if it had not been: its own stop broke it off. */
+export function releaseImports(ledger: Ledger, holder: LeaseHolder): void {
 	ledger.database
-		.prepare('UPDATE import SET attempts = attempts - 1 WHERE id = ? AND attempts > 0')
-		.run(queued.id);
-	setStage(ledger, queued, 'waiting', null);
+		.prepare(
+			`UPDATE import SET stage = 'waiting', owner = NULL, attempts = attempts - 1, changed_ms = ?
+			WHERE stage = 'analysing' AND owner = ?`
+		)
+		.run(ledger.now(), holder.owner);
 }
 
 export function refuseImport(ledger: Ledger, queued: QueuedImport, refusal: FileRefusal): void {
@@ -75,7 +79,7 @@ function setStage(
 		.prepare(
 			`UPDATE import SET stage = @stage, owner = NULL, code = @code, sentence = @sentence,
 				technical = @technical, changed_ms = @now
-			WHERE id = @id OR (@final AND sha256 = @sha256 AND stage = 'already in the ledger' AND ride_id IS NULL)`
+			WHERE (id = @id AND stage = 'analysing' AND owner = @owner) OR (@final AND sha256 = @sha256 AND stage = 'already in the ledger' AND ride_id IS NULL)`
 		)
 		.run({
 			stage,
@@ -84,6 +88,7 @@ function setStage(
 			technical: reason?.detail ?? null,
 			now: ledger.now(),
 			id: queued.id,
+			owner: queued.owner,
 			final: stage === 'refused' || stage === 'failed' ? 1 : 0,
 			sha256: queued.sha256
 		});

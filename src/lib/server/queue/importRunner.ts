@@ -16,7 +16,7 @@ import {
 import {
 	putBack,
 	refuseImport,
-	releaseImport,
+	releaseImports,
 	requeueAbandoned,
 	takeNextImport,
 	type QueuedImport
@@ -45,6 +45,8 @@ export class ImportRunner {
 	readonly #children: AnalysisChild[];
 	readonly #busy = new Map<AnalysisChild, Promise<void>>();
 	readonly #lookEveryMs: number;
+	/** tasks whose result could not be written (a full disk, say); said so as soon as the ledger can be */
+	readonly #failures: { task: Task; detail: string }[] = [];
 	#derivations: Derivation[] | null = null;
 	#holding = false;
 	#stopped = false;
@@ -79,14 +81,23 @@ export class ImportRunner {
 		this.look();
 	}
 
-	/** Ends the children, puts their files back into the queue and hands the lease back. */
-	async stop(): Promise<void> {
-		this.#stopped = true;
+	/**
+	 * Puts unfinished files back into the queue, hands the lease back and ends the children. All that touches
+	 * the ledger is done when this returns its promise, so that a process which is told to end may end; the
+	 * promise resolves when no work is left.
+	 */
+	stop(): Promise<void> {
 		if (this.#looking) clearInterval(this.#looking);
-		for (const child of this.#children) child.stop();
-		await Promise.all(this.#busy.values());
-		if (this.#holding) giveLeaseBack(this.ledger, 'runner', this.#holder);
-		this.#holding = false;
+		if (!this.#stopped) {
+			this.#stopped = true;
+			if (this.#holding) {
+				releaseImports(this.ledger, this.#holder);
+				giveLeaseBack(this.ledger, 'runner', this.#holder);
+			}
+			this.#holding = false;
+			for (const child of this.#children) child.stop();
+		}
+		return Promise.all(this.#busy.values()).then(() => undefined);
 	}
 
 	/** One look at lease and queue; called on a timer, and at once when something was queued. */
@@ -101,6 +112,11 @@ export class ImportRunner {
 
 	#look(): void {
 		if (this.#stopped || !this.#holdLease()) return;
+		for (; this.#failures.length > 0; this.#failures.shift()) {
+			const [{ task, detail }] = this.#failures;
+			if ('import' in task) putBack(this.ledger, task.import, detail);
+			else failDerivation(this.ledger, task.derivation, detail);
+		}
 		for (const child of this.#children) {
 			if (this.#busy.has(child)) continue;
 			const task = this.#nextTask();
@@ -148,8 +164,7 @@ export class ImportRunner {
 			else await this.#derive(child, task.derivation);
 		} catch (error) {
 			const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
-			if ('import' in task) putBack(this.ledger, task.import, detail);
-			else failDerivation(this.ledger, task.derivation, detail);
+			this.#failures.push({ task, detail });
 		}
 	}
 
@@ -157,11 +172,10 @@ export class ImportRunner {
 		faultPoint('leased');
 		const path = sourcePath(this.ledger.folder, queued.sha256);
 		const outcome = await child.analyse(path, queued.fileName);
+		if (this.#stopped) return;
 		if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
-		else if (outcome.kind === 'broke') {
-			if (this.#stopped) releaseImport(this.ledger, queued);
-			else putBack(this.ledger, queued, outcome.detail);
-		} else {
+		else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
+		else {
 			keepFirstVersion(this.ledger);
 			saveImport(this.ledger, this.#holder, queued, outcome.file);
 		}
@@ -171,8 +185,9 @@ export class ImportRunner {
 		beginDerivation(this.ledger, derivation);
 		const path = sourcePath(this.ledger.folder, derivation.sha256);
 		const outcome = await child.analyse(path, derivation.fileName);
+		if (this.#stopped) return;
 		if (outcome.kind === 'analysed') saveDerivation(this.ledger, this.#holder, derivation, outcome.file);
 		else if (outcome.kind === 'refused') failDerivation(this.ledger, derivation, outcome.refusal.sentence);
-		else if (!this.#stopped) this.#derivations = null;
+		else this.#derivations = null;
 	}
 }
