@@ -21,7 +21,7 @@ export function readBike(path: string): Bike {
 	try {
 		content = JSON.parse(readFileSync(path, 'utf8'));
 	} catch (error) {
-		throw new Error(`${path} cannot be read as JSON: ${error instanceof Error ? error.message : error}`);
+		throw new Error(`${path} cannot be read as JSON.`, { cause: error });
 	}
 	const result = v.safeParse(bikeFile, content);
 	if (!result.success) {

@@ -1,21 +1,18 @@
 import type { Bike } from '$lib/drivetrain/bike';
 import { driveSignals } from '$lib/drivetrain/driveSignals';
-import { DEFAULT_CIRCUMFERENCE_M, nameGears } from '$lib/drivetrain/nameGears';
+import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
 import { secondGrid, type SecondGrid } from '$lib/drivetrain/secondGrid';
 import type { Ride } from '$lib/ride/ride';
 import { DRIVE_STATES, type ObservedStretch, type RideAnalysis } from './analysis';
 import { ANALYSIS_VERSION } from './analysisVersion';
-import { candidateFeatures, placeCandidate } from './candidateFeatures';
 import { describeEvent } from './describeEvent';
 import { detectionLimit } from './detectionLimit';
 import { driveStates, driveTraces } from './driveTraces';
 import { observedStretches } from './observedStretches';
 import { rideContext } from './rideContext';
 import { rideWarnings } from './rideWarnings';
-import { scoreCandidate } from './scoreCandidate';
-
-/** Candidates with weaker signs are not reported; the same for every ride, so that builds can be compared. */
-export const LEAST_STRENGTH = 0.5;
+import { strengthOfSigns } from './strengthOfSigns';
+import { takeEvents } from './takeEvents';
 
 /**
  * Finds the slips of one ride and says on which stretches it could have shown one.
@@ -27,22 +24,26 @@ export const LEAST_STRENGTH = 0.5;
  */
 export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
-	const context = rideContext(driveSignals(grid));
-	const named = nameGears(context.ratios, bike);
+	const context = rideContext(driveSignals(grid), bike);
+	const { named } = context;
 	const powerAt = bike.powerAt ?? 'crank';
 	const limitDeg = detectionLimit(context);
 	if (ride.trainer || ride.motorAssisted) limitDeg.fill(NaN);
 	const observed = observedStretches(grid, limitDeg);
-	const taken = context.candidates
-		.map((candidate) => placeCandidate(context, candidate))
-		.map((placed) => ({ placed, strength: scoreCandidate(candidateFeatures(context, placed)) }))
-		.filter(({ strength }) => strength >= LEAST_STRENGTH);
+	const taken = takeEvents(context);
 	const states = driveStates(
 		context,
 		taken.map(({ placed }) => placed)
 	);
-	const events = taken.map(({ placed, strength }) =>
-		describeEvent(context, placed, strength, named.gears, isObserved(observed, placed.from), powerAt)
+	const events = taken.map(({ placed, logOdds }) =>
+		describeEvent(
+			context,
+			placed,
+			strengthOfSigns(logOdds),
+			named.gears,
+			isObserved(observed, placed.from),
+			powerAt
+		)
 	);
 	return {
 		analysisVersion: ANALYSIS_VERSION,

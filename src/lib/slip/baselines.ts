@@ -8,10 +8,16 @@ export interface Baselines {
 	/** median of the next three (seven) pressing seconds after this one */
 	readonly after3: Float64Array;
 	readonly after7: Float64Array;
+	/** median of the last three pressing seconds, none longer ago than six seconds */
+	readonly justBefore: Float64Array;
+	/** median of the next three seconds in which the crank turns at all, within four seconds */
+	readonly justAfter: Float64Array;
 }
 
 /** A ratio from longer ago than this says little: the rider will have shifted. */
 const REACH_S = 14;
+const JUST_BEFORE_S = 6;
+const JUST_AFTER_S = 4;
 
 /**
  * Running medians of the ratio on both sides of every second.
@@ -22,12 +28,18 @@ const REACH_S = 14;
 export function baselines(signals: DriveSignals): Baselines {
 	const { logRatio, pressing } = signals;
 	const at: number[] = [];
-	for (let t = 0; t < logRatio.length; t++) if (pressing[t]) at.push(t);
+	const turning: number[] = [];
+	for (let t = 0; t < logRatio.length; t++) {
+		if (pressing[t]) at.push(t);
+		if (!Number.isNaN(logRatio[t])) turning.push(t);
+	}
 	return {
-		before3: sideMedians(logRatio, at, 3, -1),
-		before7: sideMedians(logRatio, at, 7, -1),
-		after3: sideMedians(logRatio, at, 3, 1),
-		after7: sideMedians(logRatio, at, 7, 1)
+		before3: sideMedians(logRatio, at, 3, -1, REACH_S),
+		before7: sideMedians(logRatio, at, 7, -1, REACH_S),
+		after3: sideMedians(logRatio, at, 3, 1, REACH_S),
+		after7: sideMedians(logRatio, at, 7, 1, REACH_S),
+		justBefore: sideMedians(logRatio, at, 3, -1, JUST_BEFORE_S),
+		justAfter: sideMedians(logRatio, turning, 3, 1, JUST_AFTER_S)
 	};
 }
 
@@ -35,7 +47,8 @@ function sideMedians(
 	logRatio: Float64Array,
 	at: readonly number[],
 	count: number,
-	side: -1 | 1
+	side: -1 | 1,
+	reachS: number
 ): Float64Array {
 	const seconds = logRatio.length;
 	const out = new Float64Array(seconds).fill(NaN);
@@ -46,7 +59,7 @@ function sideMedians(
 		let index = side < 0 ? next - 1 : next;
 		if (side > 0 && at[index] === t) index++;
 		let filled = 0;
-		while (filled < count && index >= 0 && index < at.length && Math.abs(at[index] - t) <= REACH_S) {
+		while (filled < count && index >= 0 && index < at.length && Math.abs(at[index] - t) <= reachS) {
 			insert(window, filled++, logRatio[at[index]]);
 			index += side;
 		}

@@ -1,5 +1,5 @@
 import type { RideContext } from './rideContext';
-import { excessDeg, type Candidate } from './findCandidates';
+import { excessDeg, higherOf, lowerOf, type Candidate } from './findCandidates';
 import { gearFeatures, GEAR_FEATURES } from './gearFeatures';
 import { motionFeatures, MOTION_FEATURES } from './motionFeatures';
 import { powerFeatures, POWER_FEATURES } from './powerFeatures';
@@ -18,12 +18,16 @@ const SIZE_FEATURES = [
 	'generous deg',
 	'deg against long before',
 	'deg against long after',
+	'deg against before',
+	'deg against after',
+	'deg against just before',
+	'deg against just after',
 	'deg at peak',
+	'share of deg at peak',
+	'deg in five seconds around peak',
 	'seconds',
 	'careful deg in local noise',
-	'ride noise',
 	'local noise',
-	'large candidates per hour',
 	'irregular recording',
 	'missing records near',
 	'seconds since rest',
@@ -48,10 +52,9 @@ export const FEATURE_NAMES: readonly string[] = [
 
 /** Puts a candidate in its place: peak second and engaged ratios around it. */
 export function placeCandidate(context: RideContext, candidate: Candidate): Placed {
-	const before = context.base.before3[candidate.from];
-	const after = context.base.after3[candidate.to];
-	const high = before > after || Number.isNaN(after) ? before : after;
-	const low = before < after || Number.isNaN(after) ? before : after;
+	const { justBefore, justAfter, after3 } = context.base;
+	const high = higherOf(justBefore[candidate.from], justAfter[candidate.to]);
+	const low = lowerOf(justBefore[candidate.from], after3[candidate.to]);
 	let peak = candidate.from;
 	for (let t = candidate.from; t <= candidate.to; t++) {
 		if (excessDeg(context.signals, t, t, high) > excessDeg(context.signals, peak, peak, high)) peak = t;
@@ -77,12 +80,16 @@ export function candidateFeatures(context: RideContext, placed: Placed): Float64
 		placed.generousDeg,
 		excessDeg(signals, from, to, base.before7[from]),
 		excessDeg(signals, from, to, base.after7[to]),
+		excessDeg(signals, from, to, base.before3[from]),
+		excessDeg(signals, from, to, base.after3[to]),
+		excessDeg(signals, from, to, base.justBefore[from]),
+		excessDeg(signals, from, to, base.justAfter[to]),
 		excessDeg(signals, peak, peak, high),
+		excessDeg(signals, peak, peak, high) / Math.max(10, Math.abs(placed.carefulDeg)),
+		excessAround(context, peak, high),
 		to - from + 1,
 		placed.carefulDeg / noiseDeg,
-		signals.noise,
 		noise[peak],
-		context.candidatesPerHour,
 		signals.grid.irregular ? 1 : 0,
 		missing,
 		at(context.sinceRest, peak),
@@ -94,6 +101,15 @@ export function candidateFeatures(context: RideContext, placed: Placed): Float64
 	motionFeatures(context, placed, out);
 	gearFeatures(context, placed, out);
 	return Float64Array.from(out);
+}
+
+/** Excess of the five seconds around the peak that turn the crank: a shift that settles slowly keeps on gaining. */
+function excessAround(context: RideContext, peak: number, high: number): number {
+	let sum = 0;
+	for (let t = peak - 2; t <= peak + 2; t++) {
+		if (at(context.signals.logRatio, t) > -Infinity) sum += excessDeg(context.signals, t, t, high);
+	}
+	return sum;
 }
 
 /** Ratio against the engaged one; -2 where the crank hardly turns. */

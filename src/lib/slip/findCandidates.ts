@@ -12,7 +12,7 @@ export interface Candidate {
 	readonly generousDeg: number;
 }
 
-const LONGEST_S = 4;
+const LONGEST_S = 3;
 /** Below these nothing is looked at: far under what a 1 Hz recording can show. */
 const LEAST_CAREFUL_DEG = 16;
 const LEAST_GENEROUS_DEG = 50;
@@ -31,18 +31,18 @@ export function findCandidates(signals: DriveSignals, base: Baselines): Candidat
 	const found: (Candidate | undefined)[] = new Array(seconds);
 	for (let from = 0; from < seconds; from++) {
 		if (!(cadenceRpm[from] >= TURNING_RPM) || !(signals.speedMps[from] > 0.3)) continue;
-		const before = base.before3[from];
+		const before = base.justBefore[from];
 		let best: Candidate | undefined;
 		let bestStrength = 0;
 		for (let to = from; to < Math.min(seconds, from + LONGEST_S); to++) {
 			if (!(cadenceRpm[to] >= TURNING_RPM) || !(signals.speedMps[to] > 0.3)) break;
-			const after = base.after3[to];
-			const high = before > after || Number.isNaN(after) ? before : after;
-			const low = before < after || Number.isNaN(after) ? before : after;
+			const after = base.justAfter[to];
+			const high = higherOf(before, after);
+			const low = lowerOf(before, base.after3[to]);
 			if (Number.isNaN(high)) continue;
 			const carefulDeg = excessDeg(signals, from, to, high);
 			const generousDeg = low === high ? carefulDeg : excessDeg(signals, from, to, low);
-			const now = carefulDeg + 0.15 * Math.max(0, generousDeg - carefulDeg);
+			const now = Math.max(carefulDeg, 0.25 * generousDeg);
 			if (now > bestStrength) {
 				bestStrength = now;
 				best = { from, to, carefulDeg, generousDeg };
@@ -66,14 +66,24 @@ export function excessDeg(signals: DriveSignals, from: number, to: number, logRa
 	return sum;
 }
 
-/** Keeps a candidate when no stronger one begins within two seconds. */
+/** The greater of two ratios, or the one that is known. */
+export function higherOf(a: number, b: number): number {
+	return a > b || Number.isNaN(b) ? a : b;
+}
+
+/** The smaller of two ratios, or the one that is known. */
+export function lowerOf(a: number, b: number): number {
+	return a < b || Number.isNaN(b) ? a : b;
+}
+
+/** Keeps a candidate when no stronger one begins beside it. */
 function strongest(found: (Candidate | undefined)[], strength: Float64Array): Candidate[] {
 	const kept: Candidate[] = [];
 	for (let t = 0; t < found.length; t++) {
 		const candidate = found[t];
 		if (!candidate) continue;
 		let beaten = false;
-		for (let k = Math.max(0, t - 2); k <= Math.min(found.length - 1, t + 2) && !beaten; k++) {
+		for (let k = Math.max(0, t - 1); k <= Math.min(found.length - 1, t + 1) && !beaten; k++) {
 			beaten = strength[k] > strength[t] || (k < t && strength[k] === strength[t]);
 		}
 		if (!beaten) kept.push(candidate);

@@ -16,6 +16,8 @@ export const GEAR_FEATURES = [
 	'distance of peak from another gear',
 	'seconds at peak ratio',
 	'distance of engaged from a gear',
+	'distance of next second from a gear',
+	'distance of second before from a gear',
 	'deg against followed gears',
 	'followed gears change near',
 	'followed gears change by'
@@ -46,13 +48,14 @@ export function gearFeatures(context: RideContext, placed: Placed, out: number[]
 		out.push(now - high, earlier - high, excessDeg(signals, from, to, highest));
 	} else out.push(NaN, NaN, NaN, NaN, NaN, NaN);
 	const peakRatio = signals.logRatio[peak];
-	let other = Infinity;
-	let own = Infinity;
-	for (const { logRatio } of ratios) {
-		own = Math.min(own, Math.abs(logRatio - high));
-		if (logRatio > high + 0.025) other = Math.min(other, Math.abs(logRatio - peakRatio));
-	}
-	out.push(Math.min(1, other), dwell(signals.logRatio, peak), Math.min(1, own));
+	const { gearRatios } = context;
+	out.push(
+		Math.min(1, gearDistance(gearRatios, peakRatio, high + 0.025)),
+		dwell(signals.logRatio, peak),
+		Math.min(1, gearDistance(gearRatios, high, -Infinity)),
+		Math.min(1, gearDistance(gearRatios, at(signals.logRatio, peak + 1), -Infinity)),
+		Math.min(1, gearDistance(gearRatios, at(signals.logRatio, peak - 1), -Infinity))
+	);
 	let followed = -Infinity;
 	let lowest = Infinity;
 	for (let t = Math.max(0, from - 1); t <= Math.min(path.length - 1, to + 1); t++) {
@@ -64,6 +67,13 @@ export function gearFeatures(context: RideContext, placed: Placed, out: number[]
 	const earlier = at(path, from - 4);
 	const later = at(path, to + 4);
 	out.push(earlier >= 0 && later >= 0 ? ratios[later].logRatio - ratios[earlier].logRatio : NaN);
+}
+
+/** Distance of a ratio from the nearest known gear above a bound. */
+function gearDistance(gearRatios: Float64Array, ratio: number, above: number): number {
+	let nearest = Infinity;
+	for (const gear of gearRatios) if (gear > above) nearest = Math.min(nearest, Math.abs(gear - ratio));
+	return nearest;
 }
 
 function recordedRatio(recordedRatios: Float64Array, gearCode: Int16Array, t: number): number {

@@ -22,14 +22,13 @@ export const MOTION_FEATURES = [
 	'seconds of held cadence',
 	'seconds of held speed',
 	'held power near',
-	'distance against speed',
 	'cadence change over five seconds before'
 ];
 
 /** Cadence and speed each against their own past: in a slip cadence jumps and the wheel hardly changes. */
 export function motionFeatures(context: RideContext, placed: Placed, out: number[]): void {
 	const { signals } = context;
-	const { cadenceRpm, distanceM, powerW } = signals.grid;
+	const { cadenceRpm, powerW } = signals.grid;
 	const raw = signals.grid.speedMps;
 	const speed = signals.speedMps;
 	const { from, to, peak, high } = placed;
@@ -57,9 +56,6 @@ export function motionFeatures(context: RideContext, placed: Placed, out: number
 	let heldPower = 0;
 	for (let t = from - 1; t <= to + 3; t++) heldPower += at(powerW, t) === at(powerW, t - 1) ? 1 : 0;
 	out.push(heldPower);
-	let driven = 0;
-	for (let t = from; t <= to; t++) driven += at(raw, t);
-	out.push(Math.max(-1, Math.min(3, (at(distanceM, to) - at(distanceM, from - 1)) / driven)));
 	out.push(at(cadenceRpm, from - 1) - at(cadenceRpm, from - 6));
 }
 

@@ -15,7 +15,9 @@ export const POWER_FEATURES = [
 	'power before scatter',
 	'least power against after',
 	'power two before of before',
-	'torque kept at peak'
+	'torque kept at peak',
+	'power at peak against seconds beside',
+	'power after peak against seconds beside'
 ];
 
 /** Power around a candidate against the power before it: in a slip it collapses together with the jump. */
@@ -45,6 +47,8 @@ export function powerFeatures(context: RideContext, placed: Placed, out: number[
 	out.push(ratio(at(powerW, from - 2), reference));
 	const torqueBefore = before / medianOf(cadenceRpm, from - 6, from - 2);
 	out.push(ratio(at(powerW, peak) / at(cadenceRpm, peak), torqueBefore));
+	const beside = (t: number) => Math.max(25, (at(powerW, t - 1) + at(powerW, t + 1)) / 2);
+	out.push(ratio(at(powerW, peak), beside(peak)), ratio(at(powerW, peak + 1), beside(peak + 1)));
 }
 
 function ratio(value: number, reference: number): number {

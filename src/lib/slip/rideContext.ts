@@ -1,8 +1,10 @@
+import type { Bike } from '$lib/drivetrain/bike';
 import type { DriveSignals } from '$lib/drivetrain/driveSignals';
 import { followRatios } from '$lib/drivetrain/followRatios';
 import { learnRatios, type LearnedRatio } from '$lib/drivetrain/learnRatios';
 import { learnRecordedRatios } from '$lib/drivetrain/learnRecordedRatios';
 import { median } from '$lib/drivetrain/median';
+import { nameGears, type NamedGears } from '$lib/drivetrain/nameGears';
 import { baselines, type Baselines } from './baselines';
 import { findCandidates, type Candidate } from './findCandidates';
 import { localNoise } from './localNoise';
@@ -16,6 +18,9 @@ export interface RideContext {
 	readonly path: Int16Array;
 	/** ln(crank turns per metre) by recorded gear code, NaN = not learned */
 	readonly recordedRatios: Float64Array;
+	readonly named: NamedGears;
+	/** every ratio that this bike is known to have, learned, recorded or stated: ln(crank turns per metre), ascending */
+	readonly gearRatios: Float64Array;
 	/** typical scatter of the ratio around each second */
 	readonly noise: Float64Array;
 	readonly candidates: readonly Candidate[];
@@ -24,33 +29,31 @@ export interface RideContext {
 	readonly untilRest: Uint8Array;
 	/** power in pressing, W; NaN without power */
 	readonly usualPowerW: number;
-	/** candidates of 30 degrees and more in an hour of pressing */
-	readonly candidatesPerHour: number;
 }
 
 const LONGEST_S = 60;
 
 /** Learns a ride: ratios, path through them, noise, rests, candidates. */
-export function rideContext(signals: DriveSignals): RideContext {
+export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext {
 	const base = baselines(signals);
 	const ratios = learnRatios(signals);
+	const recordedRatios = learnRecordedRatios(signals);
+	const named = nameGears(ratios, bike);
 	const candidates = findCandidates(signals, base);
-	const { powerW, seconds } = signals.grid;
-	let pressed = 0;
-	for (let t = 0; t < seconds; t++) pressed += signals.pressing[t];
-	const large = candidates.filter((candidate) => candidate.carefulDeg >= 30).length;
+	const { powerW } = signals.grid;
 	return {
 		signals,
 		base,
 		ratios,
 		path: followRatios(signals, ratios),
-		recordedRatios: learnRecordedRatios(signals),
+		recordedRatios,
+		named,
+		gearRatios: knownRatios(ratios, recordedRatios, named, bike),
 		noise: localNoise(signals),
 		candidates,
 		sinceRest: restDistance(signals.pressing, 1),
 		untilRest: restDistance(signals.pressing, -1),
-		usualPowerW: median(powerW.filter((watts, t) => signals.pressing[t] && watts > 0)),
-		candidatesPerHour: (3600 * large) / Math.max(600, pressed)
+		usualPowerW: median(powerW.filter((watts, t) => signals.pressing[t] && watts > 0))
 	};
 }
 
@@ -63,4 +66,23 @@ function restDistance(pressing: Uint8Array, step: 1 | -1): Uint8Array {
 		out[t] = count;
 	}
 	return out;
+}
+
+/** Learned, recorded and (where they fit the ride) stated ratios together. */
+function knownRatios(
+	ratios: readonly LearnedRatio[],
+	recordedRatios: Float64Array,
+	named: NamedGears,
+	bike: Bike
+): Float64Array {
+	const all = ratios.map((ratio) => ratio.logRatio);
+	all.push(...recordedRatios.filter((ratio) => !Number.isNaN(ratio)));
+	if (named.fitted) {
+		for (const chainring of bike.chainrings ?? []) {
+			for (const sprocket of bike.cassette ?? []) {
+				all.push(-Math.log((chainring / sprocket) * named.circumferenceM));
+			}
+		}
+	}
+	return Float64Array.from(all).sort();
 }

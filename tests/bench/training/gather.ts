@@ -1,0 +1,76 @@
+import { driveSignals } from '../../../src/lib/drivetrain/driveSignals';
+import { DEFAULT_CIRCUMFERENCE_M } from '../../../src/lib/drivetrain/nameGears';
+import { secondGrid } from '../../../src/lib/drivetrain/secondGrid';
+import { candidateFeatures, placeCandidate } from '../../../src/lib/slip/candidateFeatures';
+import { reportSizeDeg } from '../../../src/lib/slip/reportSizeDeg';
+import { rideContext } from '../../../src/lib/slip/rideContext';
+import type { LabelledRide, TrueEvent } from './labelledRides';
+
+/** All candidates of one ride with what they were. */
+export interface GatheredRide {
+	readonly name: string;
+	readonly group: string;
+	readonly km: number;
+	readonly events: readonly TrueEvent[];
+	readonly rows: Float64Array[];
+	/** first second of each candidate */
+	readonly startS: number[];
+	readonly overrunDeg: number[];
+	/** size by which the detector decides whether it reports at all */
+	readonly sizeDeg: number[];
+	/** index in events of the slip that it is, -1 = none, -2 = counted neither way */
+	readonly truth: number[];
+}
+
+const TOLERANCE_S = 3;
+/** a slip that leaves less than this is not taught as one: nothing of it can be seen */
+const LEAST_TAUGHT_DEG = 18;
+
+/** Finds the candidates of a ride and sets them beside the truth. */
+export function gather(labelled: LabelledRide): GatheredRide {
+	const { ride, bike, events } = labelled;
+	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
+	const context = rideContext(driveSignals(grid), bike);
+	const out: GatheredRide = {
+		name: labelled.name,
+		group: labelled.group,
+		km: labelled.km,
+		events,
+		rows: [],
+		startS: [],
+		overrunDeg: [],
+		sizeDeg: [],
+		truth: []
+	};
+	for (const candidate of context.candidates) {
+		const placed = placeCandidate(context, candidate);
+		out.rows.push(candidateFeatures(context, placed));
+		out.startS.push(placed.from);
+		out.overrunDeg.push(placed.carefulDeg);
+		out.sizeDeg.push(reportSizeDeg(context, placed));
+		const was = whatItWas(events, placed.peak);
+		// a slip that left no jump of its size here teaches nothing: neither as one nor as none
+		const shown = was < 0 || Math.max(placed.carefulDeg, placed.generousDeg) >= 0.35 * events[was].crankDeg;
+		out.truth.push(shown ? was : -2);
+	}
+	return out;
+}
+
+function whatItWas(events: readonly TrueEvent[], peak: number): number {
+	let best = -1;
+	let bestOff = Infinity;
+	events.forEach((event, i) => {
+		// the jump is recorded in the second of the slip or up to two later
+		const off =
+			peak < event.t0 - 1.6 ? Infinity : peak > event.t1 + 2.2 ? Infinity : Math.abs(peak - event.t0 - 0.5);
+		if (off < bestOff) {
+			bestOff = off;
+			best = i;
+		}
+	});
+	if (best >= 0) {
+		const { kind, crankDeg } = events[best];
+		return kind === 'chain skip' || crankDeg < LEAST_TAUGHT_DEG ? -2 : best;
+	}
+	return events.some((e) => peak >= e.t0 - TOLERANCE_S && peak <= e.t1 + TOLERANCE_S) ? -2 : -1;
+}

@@ -1,0 +1,101 @@
+import { random } from '../../../sample-rides/generator/random';
+import { randomHealthySpec, randomSlippingSpec } from '../../../sample-rides/generator/randomSpecs';
+import { simulateRide } from '../../../sample-rides/generator/simulateRide';
+import { gather, type GatheredRide } from './gather';
+import { insertArtefacts, insertSlips } from './insertSlips';
+import { labelledRides, type LabelledRide } from './labelledRides';
+
+export type Origin = 'real' | 'simulated' | 'generated';
+
+/** Candidates of one ride, and whether the ride is as it was recorded (only such rides are scored). */
+export interface TrainingPart extends GatheredRide {
+	readonly origin: Origin;
+	readonly asRecorded: boolean;
+}
+
+export interface TrainingPlan {
+	/** copies of each healthy ride with slips put in */
+	readonly slipCopies: number;
+	/** copies of each healthy ride with look-alikes put in */
+	readonly artefactCopies: number;
+	/** generated rides of each kind, from these seeds on */
+	readonly generated: number;
+	readonly firstSeed: number;
+}
+
+/** Copies keep only what lies near the slips that were put in, so that no ride counts many times as healthy. */
+const NEAR_S = 15;
+
+/** A generated ride of a number; null where the spec has no sensor or is ridden indoors. */
+export function generatedRide(seed: number, healthy: boolean): LabelledRide | null {
+	const spec = healthy ? randomHealthySpec(seed) : randomSlippingSpec(seed);
+	if (spec.road.trainer) return null;
+	const { ride, truth } = simulateRide(spec, seed);
+	if (!ride.channels.speedMps || !ride.channels.cadenceRpm) return null;
+	return {
+		name: spec.name,
+		group: `generated/${seed}`,
+		ride,
+		bike: {
+			chainrings: truth.chainrings,
+			cassette: truth.cassette,
+			circumferenceM: truth.circumferenceSetting,
+			speedSensor: truth.speedSource === 'front' || truth.speedSource === 'gps' ? truth.speedSource : 'rear'
+		},
+		km: truth.km,
+		events: truth.events
+	};
+}
+
+/**
+ * Everything that the detector learns from: labelled rides as recorded, copies of the healthy ones with slips and
+ * with look-alikes put in, and generated rides. Real rides are used where their folder lies beside the project.
+ */
+export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]> {
+	const parts: TrainingPart[] = [];
+	let seed = 1;
+	for (const origin of ['real', 'simulated'] as const) {
+		for (const labelled of await labelledRides(origin)) {
+			parts.push({ ...gather(labelled), origin, asRecorded: true });
+			if (labelled.events.length > 0 || labelled.name.includes('-slips')) continue;
+			for (let k = 0; k < plan.slipCopies; k++) {
+				// every third copy carries look-alikes as well
+				const ride = k % 3 === 2 ? insertArtefacts(labelled.ride, 60, random(seed++)) : labelled.ride;
+				const slipped = insertSlips(ride, 90, random(seed++), 0.55);
+				parts.push(copy({ ...labelled, ...slipped }, origin, true));
+			}
+			for (let k = 0; k < plan.artefactCopies; k++) {
+				parts.push(
+					copy({ ...labelled, ride: insertArtefacts(labelled.ride, 60, random(seed++)) }, origin, false)
+				);
+			}
+		}
+	}
+	for (let k = 0; k < plan.generated; k++) {
+		for (const healthy of [true, false]) {
+			const labelled = generatedRide(plan.firstSeed + k, healthy);
+			if (labelled) parts.push(copy(labelled, 'generated', false));
+		}
+	}
+	return parts;
+}
+
+function copy(labelled: LabelledRide, origin: Origin, onlyNear: boolean): TrainingPart {
+	const all = gather(labelled);
+	const keep = all.startS.map(
+		(startS, i) =>
+			all.truth[i] !== -2 &&
+			(!onlyNear || all.truth[i] >= 0 || labelled.events.some((e) => Math.abs(e.t0 - startS) < NEAR_S))
+	);
+	const chosen = <T>(values: readonly T[]) => values.filter((_, i) => keep[i]);
+	return {
+		...all,
+		rows: chosen(all.rows),
+		startS: chosen(all.startS),
+		overrunDeg: chosen(all.overrunDeg),
+		sizeDeg: chosen(all.sizeDeg),
+		truth: chosen(all.truth),
+		origin,
+		asRecorded: false
+	};
+}
