@@ -1,3 +1,5 @@
+import { xoshiro128 } from './xoshiro128';
+
 /** A stream of pseudo-random numbers with the few shapes that the generator needs. */
 export interface Random {
 	/** uniform in [0, 1) */
@@ -20,10 +22,8 @@ export interface Random {
 
 /**
  * A seeded stream of pseudo-random numbers: the same seed gives the same numbers everywhere.
- * Generator: xoshiro128** (Blackman and Vigna, Scrambled linear pseudorandom number generators, ACM
- * Transactions on Mathematical Software 47, 2021); its state is filled by a 32-bit mixer of the
- * splitmix kind. Normals by the polar-free form of Box and Muller (Annals of Mathematical Statistics
- * 29, 1958).
+ * The state of xoshiro128 is filled by a 32-bit mixer of the splitmix kind; normals by the method of Box
+ * and Muller (Annals of Mathematical Statistics 29, 1958).
  *
  * @param seed any integer; only its lowest 32 bits count
  * @returns the stream
@@ -38,23 +38,8 @@ export function random(seed: number): Random {
 		z = Math.imul(z ^ (z >>> 13), 0xc2b2ae35);
 		return (z ^ (z >>> 16)) >>> 0;
 	};
-	let a = mix();
-	let b = mix();
-	let c = mix();
-	let d = mix() | 1;
-
-	const next = () => {
-		const five = Math.imul(b, 5);
-		const result = Math.imul((five << 7) | (five >>> 25), 9) >>> 0;
-		const t = b << 9;
-		c ^= a;
-		d ^= b;
-		b ^= c;
-		a ^= d;
-		c ^= t;
-		d = (d << 11) | (d >>> 21);
-		return result / 4294967296;
-	};
+	const draw = xoshiro128([mix(), mix(), mix(), mix() | 1]);
+	const next = () => draw() / 4294967296;
 	const normal = (mean: number, sd: number) =>
 		mean + sd * Math.sqrt(-2 * Math.log(1 - next())) * Math.cos(2 * Math.PI * next());
 

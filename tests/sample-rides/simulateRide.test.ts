@@ -29,7 +29,7 @@ function gainedDeg(motion: Motion, ratio: number, circumferenceM: number, from: 
 	return ((crank - wheel / ratio) * 180) / Math.PI;
 }
 
-describe('simulateRide', () => {
+describe('simulateRide', { timeout: 30_000 }, () => {
 	it('gives the same ride for the same spec and seed, and another one for another seed', () => {
 		const spec = short(randomSlippingSpec(5));
 		const a = simulateRide(spec, 11);
@@ -64,6 +64,58 @@ describe('simulateRide', () => {
 			expect(gainedDeg(motion, now, spec.bike.circumferenceM, i - 50, i)).toBeLessThan(2 * allowedDeg + 2);
 		}
 		expect(checked).toBeGreaterThan(1500);
+	});
+
+	it('turns crank and wheel together, by the ratio of the gear, while the rider presses', () => {
+		const spec = short(randomSlippingSpec(15));
+		const { motion } = simulateRide(spec, 15);
+		const ratio = ratioAt(spec, motion.shifts, firstRatio(spec));
+		let largest = 0;
+		let shift = 0;
+		let checked = 0;
+		for (let i = 2; i < motion.length - 2; i++) {
+			// work flows through the whole of this step and both beside it: the clutch holds
+			const pressing = [-1, 0, 1].every((k) => motion.workJ[i + k + 1] - motion.workJ[i + k] > 0.2);
+			const now = ratio(i * motion.stepS);
+			while (shift < motion.shifts.length - 1 && motion.shifts[shift + 1].timeS < i * motion.stepS) shift++;
+			const shifting = [shift, shift + 1].some(
+				(k) => Math.abs((motion.shifts[k]?.timeS ?? Infinity) - i * motion.stepS) < 0.8
+			);
+			if (!pressing || shifting) continue;
+			checked++;
+			largest = Math.max(largest, Math.abs(gainedDeg(motion, now, spec.bike.circumferenceM, i, i + 1)));
+		}
+		expect(largest).toBeLessThan(1e-6);
+		expect(checked).toBeGreaterThan(20_000);
+	});
+
+	it('obeys the balance of energy: the work at the crank goes into air, slope, tyres and speed', () => {
+		const base = randomHealthySpec(4);
+		// a flat, still road without obstacles and brakes, so that every loss can be computed
+		const spec = {
+			...short(base),
+			maxDurationS: 900,
+			road: { ...base.road, hilliness: 0, windMps: 0, roughness: 0, spinsPerHour: 0, trainer: true }
+		};
+		const { motion } = simulateRide(spec, 4);
+		const { massKg, rollingResistance, dragAreaM2, efficiency } = spec.bike;
+		let lossJ = 0;
+		for (let i = 1; i < motion.length; i++) {
+			const way = motion.groundM[i] - motion.groundM[i - 1];
+			const speed = way / motion.stepS;
+			lossJ += way * (massKg * 9.81 * rollingResistance + 0.5 * 1.2 * dragAreaM2 * speed * speed);
+		}
+		const end = motion.length - 1;
+		const endMps = (motion.groundM[end] - motion.groundM[end - 1]) / motion.stepS;
+		const storedJ = 0.5 * (massKg + 2) * endMps * endMps;
+		expect((motion.workJ[end] * efficiency) / (lossJ + storedJ)).toBeCloseTo(1, 2);
+	});
+
+	it('simulates at least 150 times as fast as the ride lasts', () => {
+		const from = performance.now();
+		const { motion } = simulateRide(short(randomSlippingSpec(3)), 3);
+		const tookS = (performance.now() - from) / 1000;
+		expect((motion.length * motion.stepS) / tookS).toBeGreaterThan(150);
 	});
 
 	it('states as overrun what the crank really gained on the wheel', () => {

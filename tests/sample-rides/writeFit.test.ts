@@ -30,7 +30,7 @@ function largestDifference(a: Ride, b: Ride, name: ChannelName): number {
 	return largest;
 }
 
-describe('writeFit', () => {
+describe('writeFit', { timeout: 30_000 }, () => {
 	const spec = { ...rideSpecOf(SCHEDULE[8], 170), maxDurationS: 3000 };
 	const { ride } = simulateRide(spec, 3);
 
