@@ -74,7 +74,10 @@ function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 		// downhill the road does the work; and no legs can follow a wheel this fast in the gear that is in
 		const rpm = (s.wheelRadS / s.ratio) * (30 / Math.PI);
 		const downhill = powerW < 0.22 * usualW && s.mode !== MODE.soft && !road.trainer;
-		if (downhill || (rpm > rider.cadenceRpm + 26 && s.mode !== MODE.sprint)) rest(s, setting);
+		const topGear = s.front === 0 && s.rear === 0;
+		if (downhill || (topGear && rpm > rider.cadenceRpm + 26 && s.mode !== MODE.sprint)) rest(s, setting);
+		// too fast for this gear, and there is a harder one: press less until it is in
+		else if (rpm > rider.cadenceRpm + 30) powerW *= 0.4;
 	}
 	s.turnRadS = 0.8 * rider.cadenceRpm * (Math.PI / 30);
 	const torque = powerW / Math.max(1.5, s.crankRadS);

@@ -23,7 +23,7 @@ export function planShift(s: DriveState, setting: DriveSetting, dt: number): voi
 	}
 	s.rpmOffS += dt;
 	// the further off, the sooner the shift
-	if (s.rpmOffS < (easierForStart || off < -0.35 ? 0.2 : 1.8)) return;
+	if (s.rpmOffS < (easierForStart || Math.abs(off) > 0.3 ? 0.3 : 1.8)) return;
 	s.rpmOffS = 0;
 	plan(s, setting, off > 0 ? -1 : 1, Math.abs(off) > 0.45 ? 3 : Math.abs(off) > 0.22 ? 2 : 1);
 }

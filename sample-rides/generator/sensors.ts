@@ -90,7 +90,7 @@ export function senseSpeed(
 		speed = rateFromPulses(times, ticks, spec.lagS, 2.5).map((perS) => perS * trueCircumferenceM);
 	} else speed = rateOfTotal(way, motion, ticks, spec.lagS, 1);
 	if (spec.kind === 'gps') return senseSatellites(speed, spec.noise, chance);
-	return speed.map((v) => Math.max(0, v * scale * (1 + chance.normal(0, spec.noise))));
+	return addNoise(speed, spec.noise, chance).map((v) => v * scale);
 }
 
 /** Satellite speed is smoothed and its error wanders. */
@@ -113,19 +113,26 @@ export function senseCadence(
 ): Float64Array {
 	if (spec.kind === 'none') return new Float64Array(ticks).fill(NaN);
 	const turn = 2 * Math.PI;
-	let rpm: Float64Array;
-	if (spec.kind === 'pulse')
-		rpm = rateFromPulses(
-			pulseTimes(motion.crankRad, motion, turn),
-			ticks,
-			spec.lagS,
-			Math.max(1.5, spec.freezeS)
-		).map((perS) => perS * 60);
-	else {
-		rpm = rateOfTotal(motion.crankRad, motion, ticks, spec.lagS, 1).map((radS) => (radS / turn) * 60);
-		freeze(rpm, spec.freezeS);
-	}
-	return rpm.map((n) => (n < 12 ? 0 : n * (1 + chance.normal(0, spec.noise))));
+	const pulsed = spec.kind === 'pulse';
+	const perS = pulsed
+		? rateFromPulses(pulseTimes(motion.crankRad, motion, turn), ticks, spec.lagS, Math.max(1.5, spec.freezeS))
+		: rateOfTotal(motion.crankRad, motion, ticks, spec.lagS, 1).map((radS) => radS / turn);
+	const rpm = addNoise(perS, spec.noise, chance).map((n) => (n * 60 < 12 ? 0 : n * 60));
+	if (!pulsed) freeze(rpm, spec.freezeS);
+	return rpm;
+}
+
+/** Noise in proportion, drawn anew with each new value: a value that is held stays exactly the same. */
+function addNoise(values: Float64Array, noise: number, chance: Random): Float64Array {
+	let raw = NaN;
+	let shown = 0;
+	return values.map((value) => {
+		if (value !== raw) {
+			raw = value;
+			shown = Math.max(0, value * (1 + chance.normal(0, noise)));
+		}
+		return shown;
+	});
 }
 
 /** After pedalling stops, the old value stays for a while. */

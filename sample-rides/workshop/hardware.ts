@@ -62,7 +62,7 @@ export const BUILDS: readonly PlannedBuild[] = [
 		},
 		behaves: {
 			points: 24,
-			slipsPerHour: 4.6,
+			slipsPerHour: 6.5,
 			torqueExponent: 2.2,
 			wearKm: 260,
 			wearExponent: 1.2,
