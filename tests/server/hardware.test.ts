@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import {
+	assignRide,
+	buildView,
+	createBuild,
+	createWheel,
+	endFittedPeriod,
+	fitBuild,
+	listRides,
+	listWheels,
+	rideView,
+	wheelView
+} from '$lib/server';
+import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
+
+const at = (hours: number) => new Date(START_MS + hours * HOUR_MS).toISOString();
+
+describe('fitBuild', () => {
+	it('takes the build that is on the wheel off at the same instant', () => {
+		const test = freshLedger();
+		const { wheelId } = withHardware(test);
+		const next = createBuild(test.ledger, test.actor, { name: 'New', description: '' });
+		fitBuild(test.ledger, test.actor, { wheelId, buildId: next, from: at(5) });
+		expect(wheelView(test.ledger, wheelId)!.periods).toMatchObject([
+			{ build: { name: 'New' }, from: at(5), until: null },
+			{ build: { name: 'Old' }, from: at(-10), until: at(5) }
+		]);
+		expect(listWheels(test.ledger)[0].currentBuild?.name).toBe('New');
+	});
+
+	it('refuses a period that would lie over another, and changes nothing', () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		fitBuild(test.ledger, test.actor, { wheelId, buildId, from: at(5) });
+		const before = rowsOf(test.ledger, 'SELECT * FROM fitted_period');
+		for (const wrong of [
+			{ from: at(-20), until: at(-5) },
+			{ from: at(0), until: at(1) },
+			{ from: at(2) },
+			{ from: at(-20) }
+		])
+			expect(() => fitBuild(test.ledger, test.actor, { wheelId, buildId, ...wrong })).toThrow(
+				expect.objectContaining({ code: 'overlap' })
+			);
+		expect(rowsOf(test.ledger, 'SELECT * FROM fitted_period')).toEqual(before);
+	});
+
+	it('takes a closed period before all others, and one in a gap', () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		fitBuild(test.ledger, test.actor, { wheelId, buildId, from: at(-40), until: at(-30) });
+		fitBuild(test.ledger, test.actor, { wheelId, buildId, from: at(-25), until: at(-20) });
+		expect(wheelView(test.ledger, wheelId)!.periods).toHaveLength(3);
+	});
+
+	it('refuses instants without a zone, in the wrong order or far off', () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		for (const wrong of [
+			{ from: '2026-05-04T08:00' },
+			{ from: 'tomorrow' },
+			{ from: at(30), until: at(29) },
+			{ from: '1875-01-01T00:00:00Z' }
+		])
+			expect(() => fitBuild(test.ledger, test.actor, { wheelId, buildId, ...wrong })).toThrow(
+				expect.objectContaining({ code: 'wrong-value' })
+			);
+	});
+
+	it('is also guarded by the database itself', () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		expect(() =>
+			test.ledger.database
+				.prepare(
+					'INSERT INTO fitted_period (wheel_id, build_id, from_ms, until_ms, created_ms) VALUES (?, ?, ?, ?, 0)'
+				)
+				.run(wheelId, buildId, START_MS, START_MS + 1)
+		).toThrow('overlap');
+	});
+});
+
+describe('endFittedPeriod', () => {
+	it('takes a build off, once, and not before it was fitted', () => {
+		const test = freshLedger();
+		const { wheelId } = withHardware(test);
+		const [{ id }] = wheelView(test.ledger, wheelId)!.periods;
+		expect(() => endFittedPeriod(test.ledger, test.actor, id, at(-11))).toThrow('later');
+		endFittedPeriod(test.ledger, test.actor, id, at(3));
+		expect(wheelView(test.ledger, wheelId)!.currentBuild).toBeNull();
+		expect(() => endFittedPeriod(test.ledger, test.actor, id, at(4))).toThrow(
+			expect.objectContaining({ code: 'conflict' })
+		);
+	});
+});
+
+describe('wheels and builds', () => {
+	it('have names that are unique whatever their case, and values within reason', () => {
+		const { ledger, actor } = freshLedger();
+		createWheel(ledger, actor, { name: 'W 1', hub: '' });
+		expect(() => createWheel(ledger, actor, { name: ' w  1 ', hub: '' })).toThrow('named "w 1" already');
+		expect(() => createWheel(ledger, actor, { name: ' ', hub: '' })).toThrow('name is missing');
+		expect(() => createWheel(ledger, actor, { name: 'X', hub: '', circumferenceM: 21 })).toThrow('metres');
+		expect(() => createBuild(ledger, actor, { name: 'B', description: '', stepHubDeg: 0 })).toThrow('step');
+		expect(rowsOf(ledger, 'SELECT name FROM wheel')).toEqual([{ name: 'W 1' }]);
+	});
+
+	it('know their rides and their distance by wheel and time', async () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		const next = createBuild(test.ledger, test.actor, { name: 'New', description: '' });
+		await addRide(test, { startedAtMs: START_MS, totalM: 10_000 });
+		await addRide(test, { startedAtMs: START_MS + 24 * HOUR_MS, totalM: 7_000 });
+		fitBuild(test.ledger, test.actor, { wheelId, buildId: next, from: at(12) });
+		expect(wheelView(test.ledger, wheelId)).toMatchObject({
+			totalM: 17_000,
+			periods: [
+				{ build: { id: next }, totalM: 7_000, rides: 1 },
+				{ build: { id: buildId }, totalM: 10_000, rides: 1 }
+			]
+		});
+		expect(buildView(test.ledger, next)).toMatchObject({
+			rides: 1,
+			totalM: 7_000,
+			wheels: [{ id: wheelId }]
+		});
+		expect(buildView(test.ledger, 99)).toBeNull();
+		expect(wheelView(test.ledger, 99)).toBeNull();
+	});
+});
+
+describe('the wheel of a ride', () => {
+	it('is the only wheel there is, also for rides that came before it', async () => {
+		const test = freshLedger();
+		const early = await addRide(test);
+		expect(rideView(test.ledger, early)!.needs).toEqual(['Which wheel was ridden?']);
+		const { wheelId } = withHardware(test);
+		const late = await addRide(test, { startedAtMs: START_MS + HOUR_MS });
+		for (const id of [early, late]) expect(rideView(test.ledger, id)!.wheel?.id).toBe(wheelId);
+	});
+
+	it('is asked for when there are two', async () => {
+		const test = freshLedger();
+		withHardware(test);
+		createWheel(test.ledger, test.actor, { name: 'Wheel B', hub: '' });
+		const rideId = await addRide(test);
+		expect(rideView(test.ledger, rideId)).toMatchObject({
+			wheel: null,
+			state: 'needs an answer',
+			needs: ['Which wheel was ridden?']
+		});
+	});
+
+	it('finds its build anew when it is corrected', async () => {
+		const test = freshLedger();
+		const { buildId } = withHardware(test);
+		const other = createWheel(test.ledger, test.actor, { name: 'Wheel B', hub: '' });
+		const otherBuild = createBuild(test.ledger, test.actor, { name: 'Other', description: '' });
+		fitBuild(test.ledger, test.actor, { wheelId: other, buildId: otherBuild, from: at(-10) });
+		const rideId = await addRide(test, {}, { wheelId: 1 });
+		expect(rideView(test.ledger, rideId)!.build?.id).toBe(buildId);
+		assignRide(test.ledger, test.actor, rideId, { wheelId: other });
+		expect(rideView(test.ledger, rideId)!.build?.id).toBe(otherBuild);
+		expect(listRides(test.ledger, { page: 1, pageSize: 10, wheelId: other }).total).toBe(1);
+	});
+});
