@@ -4,6 +4,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { listPeople, actorOf } from '../people/people';
 import { attachVerdicts } from '../review/attachVerdicts';
 import { readSetting, writeSetting } from '../settings/storedSetting';
+import { MOST_ATTEMPTS } from './importQueue';
 
 /** The analysis version that pages and statistics read; one for the whole ledger. */
 export function currentVersion(ledger: Ledger): number {
@@ -50,12 +51,13 @@ export function switchVersionWhenComplete(ledger: Ledger): boolean {
 
 function countMissing(ledger: Ledger): number {
 	return ledger.database
-		.prepare<[number, number], { n: number }>(
+		.prepare<[number, number, number], { n: number }>(
 			`SELECT count(*) AS n FROM ride r
 			WHERE NOT EXISTS (SELECT 1 FROM result WHERE ride_id = r.id AND version = ?)
-			AND NOT EXISTS (SELECT 1 FROM derivation WHERE ride_id = r.id AND version = ? AND failure IS NOT NULL)`
+			AND NOT EXISTS (SELECT 1 FROM derivation WHERE ride_id = r.id AND version = ?
+				AND (failure IS NOT NULL OR attempts >= ?))`
 		)
-		.get(ANALYSIS_VERSION, ANALYSIS_VERSION)!.n;
+		.get(ANALYSIS_VERSION, ANALYSIS_VERSION, MOST_ATTEMPTS)!.n;
 }
 
 /** Verdicts that stand but judge nothing which the current version still reports. */

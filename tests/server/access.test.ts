@@ -1,0 +1,178 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import {
+	choosePerson,
+	comesFromUs,
+	findPerson,
+	getSettings,
+	hostAnswer,
+	listPeople,
+	mayUse,
+	personOfToken,
+	personToken,
+	readJsonObject,
+	ROUTE_ROLES,
+	setSettings,
+	bodyPieces
+} from '$lib/server';
+import { freshLedger } from './testLedger';
+
+const routes = fileURLToPath(new URL('../../src/routes', import.meta.url));
+
+/** every folder with a page or an endpoint, as the framework names it */
+function routeIds(folder = '', found: string[] = []): string[] {
+	const files = readdirSync(join(routes, folder), { withFileTypes: true });
+	if (files.some(({ name }) => /^\+(page|server)\b/.test(name))) found.push(folder === '' ? '/' : folder);
+	for (const entry of files) if (entry.isDirectory()) routeIds(`${folder}/${entry.name}`, found);
+	return found;
+}
+
+describe('the roles of routes', () => {
+	it('name every route of the app and no other', () => {
+		expect(existsSync(routes)).toBe(true);
+		expect(Object.keys(ROUTE_ROLES).sort()).toEqual(routeIds().sort());
+	});
+
+	it('let only the welcome page be written to by somebody without a name', () => {
+		const open = Object.keys(ROUTE_ROLES).filter((id) => mayUse(id, 'POST', null) === 'allowed');
+		expect(open).toEqual(['/welcome']);
+	});
+
+	it('refuse what they do not name, whatever the role', () => {
+		expect(mayUse('/secret', 'GET', 'owner')).toBe('not allowed');
+		expect(mayUse('constructor', 'GET', 'owner')).toBe('not allowed');
+		expect(mayUse(null, 'GET', 'owner')).toBe('no such route');
+	});
+
+	it('let riders hand in and read, and leave the hardware to engineers', () => {
+		expect(mayUse('/uploads', 'POST', 'rider')).toBe('allowed');
+		expect(mayUse('/wheels', 'GET', 'rider')).toBe('allowed');
+		expect(mayUse('/wheels', 'POST', 'rider')).toBe('not allowed');
+		expect(mayUse('/wheels', 'POST', 'engineer')).toBe('allowed');
+		expect(mayUse('/wheels', 'GET', null)).toBe('choose a name');
+	});
+
+	it('take every method but GET and HEAD for a write', () => {
+		for (const method of ['POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS', 'get'])
+			expect(mayUse('/settings', method, 'rider')).toBe('not allowed');
+	});
+});
+
+describe('hostAnswer', () => {
+	const origin = 'http://127.0.0.1:4710';
+
+	it('knows its own address and the other names of this machine', () => {
+		expect(hostAnswer('127.0.0.1:4710', origin)).toBe('ours');
+		expect(hostAnswer('localhost:4710', origin)).toBe('other loopback name');
+		expect(hostAnswer('[::1]:4710', origin)).toBe('other loopback name');
+		expect(hostAnswer('LOCALHOST:4710', origin)).toBe('other loopback name');
+	});
+
+	it.each([
+		null,
+		'',
+		'evil.example:4710',
+		'127.0.0.1:4711',
+		'127.0.0.1',
+		'localhost.evil.example:4710',
+		'127.0.0.1:4710@evil',
+		'127.0.0.1:4710, x',
+		'[::2]:4710',
+		'10.0.0.7:4710'
+	])('takes %j for foreign', (host) => {
+		expect(hostAnswer(host, origin)).toBe('foreign');
+	});
+
+	it('knows that a browser leaves port 80 out', () => {
+		expect(hostAnswer('127.0.0.1', 'http://127.0.0.1')).toBe('ours');
+		expect(hostAnswer('127.0.0.1:80', 'http://127.0.0.1:80')).toBe('ours');
+	});
+
+	it('minds the name only where the port is not known (development)', () => {
+		expect(hostAnswer('127.0.0.1:5173', null)).toBe('ours');
+		expect(hostAnswer('evil.example:5173', null)).toBe('foreign');
+	});
+});
+
+describe('comesFromUs', () => {
+	it('refuses pages of other ports on this machine, which share our cookies', () => {
+		expect(comesFromUs('http://127.0.0.1:9999', 'http://127.0.0.1:4710')).toBe(false);
+		expect(comesFromUs('null', 'http://127.0.0.1:4710')).toBe(false);
+		expect(comesFromUs('http://127.0.0.1:4710', 'http://127.0.0.1:4710')).toBe(true);
+		expect(comesFromUs(null, 'http://127.0.0.1:4710')).toBe(true);
+	});
+});
+
+describe('people', () => {
+	it('get the next free code; the first is the owner', () => {
+		const { ledger } = freshLedger();
+		expect(choosePerson(ledger, ' Kim  Example ')).toMatchObject({
+			name: 'Kim Example',
+			code: 'P2',
+			role: 'engineer'
+		});
+		expect(listPeople(ledger)[0]).toMatchObject({ code: 'P1', role: 'owner' });
+	});
+
+	it('stay the same person when the name is chosen again, whatever its case', () => {
+		const { ledger } = freshLedger();
+		const { id } = choosePerson(ledger, 'Kim');
+		expect(choosePerson(ledger, 'kim').id).toBe(id);
+		expect(listPeople(ledger)).toHaveLength(2);
+	});
+
+	it('need a name that can be shown', () => {
+		const { ledger } = freshLedger();
+		for (const wrong of ['', '  ', '\u202e', 'x'.repeat(81)])
+			expect(() => choosePerson(ledger, wrong)).toThrow(expect.objectContaining({ code: 'wrong-value' }));
+	});
+});
+
+describe('personToken', () => {
+	it('stands for a person of its own ledger only', () => {
+		const { ledger } = freshLedger();
+		const other = freshLedger().ledger;
+		const person = listPeople(ledger)[0];
+		const token = personToken(ledger, person);
+		expect(personOfToken(ledger, token)).toEqual(findPerson(ledger, person.id));
+		expect(personOfToken(other, token)).toBeNull();
+		for (const wrong of [undefined, '', '1', '-1', `${token}9`, token.replace(/-.*/, '-x')])
+			expect(personOfToken(ledger, wrong)).toBeNull();
+	});
+});
+
+describe('settings', () => {
+	it('keep what is set and leave the rest', () => {
+		const { ledger, actor } = freshLedger();
+		setSettings(ledger, actor, { timeZone: 'Asia/Tokyo' });
+		setSettings(ledger, actor, { workshopName: 'Hubs and more' });
+		expect(getSettings(ledger)).toEqual({ workshopName: 'Hubs and more', timeZone: 'Asia/Tokyo' });
+	});
+
+	it('refuse a zone that does not exist', () => {
+		const { ledger, actor } = freshLedger();
+		expect(() => setSettings(ledger, actor, { timeZone: 'Mars/Olympus' })).toThrow('no time zone');
+		expect(() => setSettings(ledger, actor, { workshopName: '' })).toThrow('missing');
+	});
+});
+
+describe('request bodies', () => {
+	const request = (body: string | Uint8Array<ArrayBuffer>) =>
+		new Request('http://127.0.0.1/', { method: 'POST', body });
+
+	it('are read up to the limit of their route', async () => {
+		const read = async (limit: number) => {
+			let size = 0;
+			for await (const piece of bodyPieces(request(new Uint8Array(1000)), limit)) size += piece.length;
+			return size;
+		};
+		expect(await read(1000)).toBe(1000);
+		await expect(read(999)).rejects.toMatchObject({ code: 'too-large' });
+	});
+
+	it.each(['', 'x', '[]', '1', 'null', '"a"'])('that should be a JSON object are not %j', async (body) => {
+		await expect(readJsonObject(request(body), 100)).rejects.toMatchObject({ code: 'wrong-value' });
+	});
+});
