@@ -2,6 +2,20 @@ import type { ChartFormats } from '$lib/charts/strip';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import type { StripData } from './rideStripData';
 
+/** In the order of the strips. */
+export const READ_OUT_NAMES = [
+	'Time',
+	'Distance',
+	'Drive',
+	'Gained (hub)',
+	'Cadence',
+	'Engaged',
+	'Speed',
+	'Power',
+	'Hub torque',
+	'Would show from'
+] as const;
+
 export interface ReadOutItem {
 	readonly name: string;
 	readonly value: string;
@@ -18,16 +32,17 @@ export function readOut(data: StripData, atS: number, formats: ChartFormats): Re
 		Number.isNaN(value) ? 'not known' : `${formats.number(value, decimals)}\u00a0${name}`;
 	const raw = data.raw;
 	const limit = data.detectionLimitCrankDeg[i];
-	return [
-		{ name: 'Time', value: formats.clock(i) },
-		{ name: 'Distance', value: unit(data.distanceM[i] / 1000, 'km', 2) },
-		{ name: 'Drive', value: DRIVE_STATES[data.state[i]] ?? 'not known' },
-		{ name: 'Gained', value: unit(raw.gained[i], 'hub°') },
-		{ name: 'Cadence', value: unit(raw.cadenceRpm[i], 'rpm') },
-		{ name: 'Engaged', value: unit(raw.engagedCadenceRpm[i], 'rpm') },
-		{ name: 'Speed', value: unit(raw.speedKmh[i], 'km/h', 1) },
-		{ name: 'Power', value: unit(raw.powerW[i], 'W') },
-		{ name: 'Hub torque', value: unit(raw.hubTorqueNm[i], 'Nm') },
-		{ name: 'Would show from', value: Number.isNaN(limit) ? 'nothing' : `${formats.number(limit)}°` }
+	const values = [
+		formats.clock(i),
+		unit(data.distanceM[i] / 1000, 'km', 2),
+		DRIVE_STATES[data.state[i]] ?? 'not known',
+		Number.isNaN(raw.gained[i]) ? 'not known' : `${formats.number(raw.gained[i])}°`,
+		unit(raw.cadenceRpm[i], 'rpm'),
+		unit(raw.engagedCadenceRpm[i], 'rpm'),
+		unit(raw.speedKmh[i], 'km/h', 1),
+		unit(raw.powerW[i], 'W'),
+		unit(raw.hubTorqueNm[i], 'Nm'),
+		Number.isNaN(limit) ? 'no size' : `${formats.number(limit)}°`
 	];
+	return READ_OUT_NAMES.map((name, place) => ({ name, value: values[place] }));
 }

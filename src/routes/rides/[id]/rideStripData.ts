@@ -4,7 +4,8 @@ import { minMaxLevels, type Levels } from '$lib/charts/minMaxLevels';
 import type { RideTraces } from '$lib/charts/readChannels';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 
-const REST_STATES = new Set(
+/** states of the drive in which nothing is driven */
+export const REST_STATES = new Set(
 	(['not observed', 'stopped', 'coasting'] as const).map((state) => DRIVE_STATES.indexOf(state))
 );
 

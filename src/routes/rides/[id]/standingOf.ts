@@ -2,12 +2,15 @@ import type { Standing } from '$lib/charts/strip';
 import type { EventView } from '$lib/server/views';
 import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 
+/** Whether the rate is about this event: a slip of the reference size that begins on an observed stretch. */
+export function isAboutRate(event: EventView): boolean {
+	return event.kind === 'slip' && event.observed && event.overrunCrankDeg.value >= REFERENCE_SLIP_CRANK_DEG;
+}
+
 /** How an event stands: in the rate (confirmed or not reviewed), rejected, or listed apart from the rate. */
 export function standingOf(event: EventView): Standing {
 	if (event.verdict?.verdict === 'rejected') return 'rejected';
-	const inRate =
-		event.kind === 'slip' && event.observed && event.overrunCrankDeg.value >= REFERENCE_SLIP_CRANK_DEG;
-	if (!inRate) return 'apart';
+	if (!isAboutRate(event)) return 'apart';
 	return event.verdict ? 'confirmed' : 'unreviewed';
 }
 

@@ -1,0 +1,201 @@
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { expectEveryPageIsSound } from './everyPage';
+import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
+
+/** 42 files are read by one child process on the smallest machine. */
+const READ_WITHIN_MS = 280_000;
+
+describe('the example workshop, from the first start to a comparison', () => {
+	let workshop: Workshop;
+	let desk: Visit;
+	let ridePath = '';
+
+	beforeAll(async () => {
+		workshop = await openWorkshop();
+		desk = await workshop.open(DESK);
+	});
+	afterAll(() => workshop?.close());
+
+	it('asks for a name first, then offers the example or an empty ledger', async () => {
+		const { page } = desk;
+		await page.goto('/');
+		expect(new URL(page.url()).pathname).toBe('/welcome');
+		expect(await desk.accessibility()).toEqual([]);
+		await page.getByLabel('Your name').fill('Ada Nowhere');
+		await page.getByRole('button', { name: 'Go on' }).click();
+		await page.getByRole('button', { name: 'Start empty' }).waitFor();
+		expect(await desk.accessibility()).toEqual([]);
+		await page.getByRole('button', { name: 'Set up the example' }).click();
+		await page.getByRole('heading', { name: 'Programme' }).waitFor();
+	});
+
+	it(
+		'reads every ride of the example and shows each build with its observed distance and rate',
+		async () => {
+			const { page } = desk;
+			await page
+				.getByText('The example workshop is being read')
+				.waitFor({ state: 'hidden', timeout: READ_WITHIN_MS });
+			await page.goto('/');
+			const builds = page.locator('article');
+			expect(await builds.count()).toBe(3);
+			for (const build of await builds.all()) {
+				expect(await build.getByText('invented example').count()).toBe(1);
+				expect(await build.innerText()).toMatch(/[\d,]+ km \(\d+\s%\)/);
+				expect(await build.innerText()).toMatch(/observed km/);
+			}
+		},
+		READ_WITHIN_MS + 20_000
+	);
+
+	it('opens fifteen seconds around a slip that is chosen from the list of a ride', async () => {
+		const { page } = desk;
+		await page.getByRole('link', { name: 'Original', exact: true }).click();
+		await page.locator('#unreviewed tbody a').first().click();
+		await page.locator('[data-stage="shown"]').waitFor();
+		ridePath = new URL(page.url()).pathname;
+		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
+		await page
+			.getByRole('link', { name: /^Open event/ })
+			.first()
+			.click();
+		await page.getByRole('heading', { name: /^Event \d+, slip at/ }).waitFor();
+		const [from, to] = (await page.locator('#strips-heading').innerText()).split(' to ').map(seconds);
+		expect(to - from).toBe(15);
+	});
+
+	it('counts a confirmed slip in the rate, leaves a rejected one out, and takes a verdict back', async () => {
+		const { page } = desk;
+		await page.getByRole('button', { name: 'Confirm: it is a slip' }).click();
+		await page.getByText('It stands as: confirmed.').waitFor();
+		expect(await originalCounts(desk)).toMatch(/1 confirmed, (\d+) not reviewed/);
+
+		await page.goto(ridePath);
+		await page
+			.getByRole('link', { name: /^Open event/ })
+			.nth(1)
+			.click();
+		await page.getByLabel('a shift').check();
+		await page.getByRole('button', { name: 'Reject' }).click();
+		await page.getByText('It stands as: rejected: shift.').waitFor();
+		expect(await originalCounts(desk)).toMatch(/1 confirmed.*, 1 rejected/s);
+
+		await page.goto(ridePath);
+		await page
+			.getByRole('link', { name: /^Open event/ })
+			.nth(1)
+			.click();
+		await page.getByRole('button', { name: 'Take the verdict back' }).click();
+		await page.getByText('It stands as: not reviewed.').waitFor();
+		expect(await originalCounts(desk)).not.toMatch(/rejected/);
+	});
+
+	it('does not reject an event without a reason, and says so', async () => {
+		const { page } = desk;
+		await page.goto(ridePath);
+		await page
+			.getByRole('link', { name: /^Open event/ })
+			.nth(1)
+			.click();
+		await page.getByRole('button', { name: 'Reject' }).click();
+		await page.getByRole('alert').getByText('Say why it is no slip').waitFor();
+		// the browser reports the refused form as a failed request; nothing else may be there
+		expect(desk.complaints.filter((complaint) => !complaint.includes('status of 400'))).toEqual([]);
+		desk.complaints.length = 0;
+	});
+
+	it('moves all strips by keyboard', async () => {
+		const { page } = desk;
+		await page.goto(ridePath);
+		await page.locator('[data-stage="shown"]').waitFor();
+		const shown = async () => (await page.locator('#strips-heading').innerText()).split(' to ').map(seconds);
+		const whole = await shown();
+		await page.getByRole('slider').focus();
+		await page.keyboard.press('+');
+		const closer = await shown();
+		expect(closer[1] - closer[0]).toBeLessThan(0.51 * (whole[1] - whole[0]));
+		await page.keyboard.press('Home');
+		expect((await shown())[0]).toBe(0);
+		expect(await page.getByRole('slider').getAttribute('aria-valuetext')).toBe('0:00');
+		await page.keyboard.press('0');
+		expect(await shown()).toEqual(whole);
+	});
+
+	it('draws the confirmed slip in the comparison and names every build there', async () => {
+		const { page } = desk;
+		await page.goto('/compare');
+		const chart = page.getByRole('img', { name: /^Counted slips against distance since fitting/ });
+		expect(await chart.locator('.confirmed').count()).toBe(1);
+		for (const build of ['Original', 'Prototype 1', 'Retrofit']) {
+			expect(await chart.getAttribute('aria-label')).toContain(`${build} on Wheel 1`);
+		}
+		expect(await page.getByRole('heading', { name: 'Set against Original' }).count()).toBe(1);
+	});
+
+	for (const [name, screen] of [
+		['a desk', DESK],
+		['a desk in the dark', { ...DESK, colorScheme: 'dark' as const }],
+		['a phone', PHONE]
+	] as const) {
+		it(`keeps every page sound on ${name}`, async () => {
+			const visit = await workshop.open(screen);
+			await visit.context.addCookies(await desk.context.cookies());
+			await expectEveryPageIsSound(visit, [
+				'/',
+				'/rides',
+				ridePath,
+				`${ridePath}?event=${await firstEvent(desk, ridePath)}`,
+				'/wheels',
+				'/wheels/1',
+				'/builds/1',
+				'/compare',
+				'/method',
+				'/settings'
+			]);
+			await visit.context.close();
+		});
+	}
+
+	it('answers a page that does not exist with a way back', async () => {
+		const visit = await workshop.open(PHONE);
+		await visit.context.addCookies(await desk.context.cookies());
+		await visit.page.goto('/rides/999999');
+		expect(await visit.page.getByRole('link', { name: 'To the programme' }).count()).toBe(1);
+		expect(await visit.accessibility()).toEqual([]);
+		await visit.context.close();
+	});
+
+	it('removes the example as a whole', async () => {
+		const { page } = desk;
+		await page.goto('/settings');
+		await page.getByRole('button', { name: 'Remove the example' }).click();
+		await page.getByRole('button', { name: 'Set up the example' }).waitFor();
+		await page.goto('/rides');
+		expect(await page.getByText('No rides yet').count()).toBe(1);
+		await page.goto('/wheels');
+		expect(await page.getByText('No wheel yet').count()).toBe(1);
+	});
+});
+
+/** "1:02:05" or "2:05" as seconds. */
+function seconds(clock: string): number {
+	return clock
+		.trim()
+		.split(/\s/)[0]
+		.split(':')
+		.reduce((sum, part) => sum * 60 + Number(part), 0);
+}
+
+async function originalCounts(visit: Visit): Promise<string> {
+	await visit.page.goto('/');
+	return visit.page.locator('article', { hasText: 'Original' }).locator('dl').innerText();
+}
+
+async function firstEvent(visit: Visit, ridePath: string): Promise<string> {
+	await visit.page.goto(ridePath);
+	const href = await visit.page
+		.getByRole('link', { name: /^Open event/ })
+		.first()
+		.getAttribute('href');
+	return /event=(\d+)/.exec(href ?? '')?.[1] ?? '';
+}
