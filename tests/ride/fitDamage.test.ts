@@ -43,7 +43,7 @@ describe('chained and damaged files', () => {
 			const read = await decode(bytes.subarray(0, bytes.length - 2));
 			expect(values(read, 'powerW')).toHaveLength(20);
 			expect(codes(read)).toEqual(['recording-not-closed', 'sport-not-stated']);
-			expect(read.warnings[0].detail).toContain('0 bytes lost');
+			expect(read.warnings[0].detail).toContain('; 0 bytes lost');
 		}
 	);
 
@@ -52,7 +52,20 @@ describe('chained and damaged files', () => {
 		const bytes = body.close({ dataBytes: 0 });
 		const read = await decode(bytes);
 		expect(values(read, 'powerW')).toHaveLength(20);
-		expect(read.warnings[0].detail).toContain('0 bytes lost');
+		expect(read.warnings[0].detail).toContain('; 0 bytes lost');
+	});
+
+	it('reads past a size that the device had not brought up to date', async () => {
+		const read = await decode(fitRide({ sport: null }).close({ dataBytes: 60 }));
+		expect(values(read, 'powerW')).toEqual(Array(20).fill(190));
+		expect(codes(read)[0]).toBe('recording-not-closed');
+	});
+
+	it('does not count reserved space at the end as lost riding', async () => {
+		const bytes = fitRide({ sport: null }).close({ dataBytes: 0 });
+		const read = await decode(join(bytes.subarray(0, bytes.length - 2), new Uint8Array(4096).fill(255)));
+		expect(values(read, 'powerW')).toEqual(Array(20).fill(190));
+		expect(read.warnings[0].detail).toContain('; 0 bytes lost');
 	});
 
 	it('does not read the zeros that fill up a recording that was not closed', async () => {
@@ -91,7 +104,7 @@ describe('chained and damaged files', () => {
 		const read = await decode(bytes.subarray(0, bytes.length - 2));
 		expect(values(read, 'powerW')).toHaveLength(20);
 		expect(codes(read)).toEqual(['file-cut-off']);
-		expect(read.warnings[0].detail).toContain('0 bytes lost');
+		expect(read.warnings[0].detail).toContain('; 0 bytes lost');
 	});
 
 	it('reads a file with a bad checksum and says that values may have changed', async () => {

@@ -58,6 +58,15 @@ const tcx = text(
 			)
 			.join('')}</Track></Lap></Activity></Activities></TrainingCenterDatabase>`
 );
+const gpx = text(
+	`<?xml version="1.0"?><gpx><trk><type>cycling</type><trkseg>${seconds(50)
+		.map(
+			(second) =>
+				`<trkpt lat="${-47 + second / 9000}" lon="-24"><time>2026-05-04T08:00:${String(second).padStart(2, '0')}Z</time>` +
+				'<extensions><cad>85</cad><power>190</power></extensions></trkpt>'
+		)
+		.join('')}</trkseg></trk></gpx>`
+);
 const logger = text(
 	`time_s,crank_rpm,wheel_rpm,crank_torque_nm\n${seconds(100)
 		.map((i) => `${i / 50},80,240,${20 + (i % 7)}\n`)
@@ -106,6 +115,7 @@ describe('damaged bytes end as a ride within its bounds or as a refusal', { time
 	it.each([
 		['FIT', ride, 1500, 11],
 		['TCX', tcx, 300, 12],
+		['GPX', gpx, 300, 16],
 		['logger CSV', logger, 500, 13]
 	] as const)('%s with one to eight bytes changed', async (_, sound, count, seed) => {
 		const seen = await tally(
@@ -134,6 +144,7 @@ describe('damaged bytes end as a ride within its bounds or as a refusal', { time
 	it.each([
 		['FIT', ride, 7],
 		['TCX', tcx, 37],
+		['GPX', gpx, 37],
 		['logger CSV', logger, 7]
 	] as const)('%s cut off at every so many bytes', async (_, sound, step) => {
 		let rides = 0;

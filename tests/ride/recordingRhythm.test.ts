@@ -23,6 +23,24 @@ describe('gaps, pauses and irregular recording', () => {
 		expect(read.gaps).toEqual([]);
 	});
 
+	it('makes one of pauses that touch, and cuts them to the ride', async () => {
+		const read = await ride({
+			seconds: [...seconds(10), ...seconds(10, 40)],
+			also: (bytes) => {
+				for (const [stop, start] of [
+					[-30, -20],
+					[10, 25],
+					[25, 39],
+					[49, 80]
+				]) {
+					event(event(bytes, stop, 0, 4), start, 0, 0);
+				}
+			}
+		});
+		expect(read.pauses).toEqual([[10, 39]]);
+		expect(read.gaps).toEqual([]);
+	});
+
 	it('does not let a short pause explain a long gap', async () => {
 		const read = await ride({
 			seconds: [...seconds(10), ...seconds(10, 60)],

@@ -9,7 +9,7 @@ import type { FitPart } from './fitPart';
 import { fitPauses } from './fitPauses';
 import { fitSensors } from './fitSensors';
 import { fitSport, type FitSport } from './fitSport';
-import { MAX_FIT_BYTES, MAX_RECORDS } from './limits';
+import { MAX_FIT_BYTES, MAX_HANDFUL, MAX_RECORDS } from './limits';
 import { readFitMessages } from './readFitMessages';
 import { refusal } from './refusal';
 import type { Ride, RideWarning, Sensor, SpeedSource } from './ride';
@@ -76,7 +76,9 @@ async function messagesOf(bytes: Uint8Array, part: FitPart): Promise<FitMessages
 
 /** routes and plans come as FIT files with records, too */
 function requireRideFile(read: readonly ReadPart[]): void {
-	const types = read.flatMap(({ messages }) => messages.fileIds.map((fileId) => fileId.type));
+	const types = read.flatMap(({ messages }) =>
+		messages.fileIds.slice(0, MAX_HANDFUL).map((fileId) => fileId.type)
+	);
 	const planned = ['course', 'workout', 'segment', 'settings', 'sport'];
 	const named = types.filter((type) => typeof type === 'string');
 	if (named.length > 0 && named.every((type) => planned.includes(type as string))) {

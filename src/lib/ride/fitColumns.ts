@@ -7,7 +7,7 @@ import type { Columns } from './recordedRide';
  * @returns instants (NaN = none) and one column a channel, NaN = missing
  */
 export function fitColumns(records: readonly FitMessage[]): { atMs: Float64Array; columns: Columns } {
-	// a loop of its own for each column: Float64Array.from takes ten times as long
+	// a plain loop: Float64Array.from with a function made the whole decoding a fifth slower, measured
 	const column = (read: (record: FitMessage) => number) => {
 		const values = new Float64Array(records.length);
 		for (let i = 0; i < values.length; i++) values[i] = read(records[i]);

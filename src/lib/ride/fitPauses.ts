@@ -1,4 +1,5 @@
 import { instantOf, type FitMessage } from './fitMessages';
+import { MAX_MARKS } from './limits';
 
 const STOPS: readonly unknown[] = ['stop', 'stop_all', 'stop_disable', 'stop_disable_all'];
 
@@ -17,7 +18,7 @@ export function fitPauses(events: readonly FitMessage[]): [number, number][] {
 		if (STOPS.includes(event.event_type)) {
 			if (Number.isNaN(stoppedMs)) stoppedMs = atMs;
 		} else if (event.event_type === 'start') {
-			if (atMs > stoppedMs) pauses.push([stoppedMs, atMs]);
+			if (atMs > stoppedMs && pauses.length < MAX_MARKS) pauses.push([stoppedMs, atMs]);
 			stoppedMs = NaN;
 		}
 	}

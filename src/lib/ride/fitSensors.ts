@@ -1,5 +1,5 @@
 import type { FitMessage } from './fitMessages';
-import { MAX_MARKS } from './limits';
+import { MAX_HANDFUL } from './limits';
 import type { Sensor, SensorKind } from './ride';
 
 /** the FIT profile's device types, by the name the parser gives or the number it leaves */
@@ -30,7 +30,8 @@ const OTHERS: readonly string[] = [
  */
 export function fitSensors(devices: readonly FitMessage[]): Sensor[] {
 	const sensors = new Map<string, Sensor>();
-	for (const device of devices.slice(0, MAX_MARKS)) {
+	for (const device of devices) {
+		if (sensors.size === MAX_HANDFUL) break;
 		if (device.device_index === 'creator') continue;
 		const type = String(device.device_type ?? '');
 		const kind = KINDS[type] ?? (OTHERS.includes(type) ? 'other' : null);

@@ -1,4 +1,5 @@
 import { instantOf, type FitMessage, type FitMessages } from './fitMessages';
+import { MAX_HANDFUL } from './limits';
 
 export interface FitSport {
 	/** 'bicycle' or 'other' as the file says, 'not stated' when it does not say */
@@ -24,7 +25,8 @@ const MOTOR: readonly unknown[] = ['e_bike_fitness', 'e_bike_mountain', 'e_bike_
  * @returns whether it is a bicycle ride, and which stretches are not
  */
 export function fitSport(messages: FitMessages): FitSport {
-	const said = messages.sessions.length > 0 ? messages.sessions : messages.sports;
+	const sessions = messages.sessions.slice(0, MAX_HANDFUL);
+	const said = sessions.length > 0 ? sessions : messages.sports.slice(0, MAX_HANDFUL);
 	const kinds = said.map(kindOf);
 	const kind = kinds.includes('bicycle')
 		? 'bicycle'
@@ -35,7 +37,7 @@ export function fitSport(messages: FitMessages): FitSport {
 	const subSports = ridden.map((message) => message.sub_sport);
 	return {
 		kind,
-		otherSpansMs: messages.sessions
+		otherSpansMs: sessions
 			.filter((session) => kindOf(session) === 'other')
 			.map((session) => [instantOf(session, 'start_time'), instantOf(session, 'timestamp')] as const),
 		trainer: trainerSaid(subSports),

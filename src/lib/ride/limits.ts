@@ -22,7 +22,9 @@ export const MAX_LOGGER_BYTES = 512 * 1024 * 1024;
 export const MAX_LOGGER_SAMPLES = 7_200_000;
 /** records of a ride computer: seven days at one a second are 604,800; 700,000 take 0.5 GB to read, measured */
 export const MAX_RECORDS = 700_000;
-/** laps, events, sensors of each kind */
+/** sessions, sensors and other things of which a ride has a handful */
+export const MAX_HANDFUL = 64;
+/** laps, pauses and shifts, of each */
 export const MAX_MARKS = 20_000;
 /** from the first to the last record, seconds */
 export const MAX_DURATION_S = 7 * 86_400;

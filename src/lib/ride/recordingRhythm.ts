@@ -10,7 +10,7 @@ const EVENT_SLACK_S = 2;
 /**
  * Tells gaps from pauses and from a device that leaves out samples.
  * @param timeS seconds from the first record, strictly increasing
- * @param pauses stretches in which the recording was stopped, sorted
+ * @param pauses stretches in which the recording was stopped, sorted and apart from each other
  * @returns gaps: stretches without records that no pause explains; irregular: steps of 2 s and more
  * (or of twice a logger's step) are usual
  */
@@ -30,9 +30,12 @@ export function recordingRhythm(
 	const irregular = usualS >= 1.5 || (short > 0 && skipping / short > IRREGULAR_SHARE);
 	const longestS = irregular ? Math.max(LONGEST_SKIP_S, 3 * usualS) : Math.max(2.5 * usualS, 0.1);
 	const gaps: Span[] = [];
+	let first = 0;
 	for (let i = 1; i < timeS.length; i++) {
 		const span: Span = [timeS[i - 1], timeS[i]];
-		if (span[1] - span[0] > longestS && unexplained(span, pauses) > longestS) gaps.push(span);
+		if (span[1] - span[0] <= longestS) continue;
+		while (first < pauses.length && pauses[first][1] + EVENT_SLACK_S < span[0]) first++;
+		if (unexplained(span, pauses, first) > longestS) gaps.push(span);
 	}
 	return { gaps, irregular };
 }
@@ -45,12 +48,12 @@ function usualStep(timeS: Float64Array): number {
 	return steps.length === 0 ? 1 : steps[Math.floor(steps.length / 4)];
 }
 
-/** seconds of the span that lie in no pause; pauses are sorted */
-function unexplained(span: Span, pauses: readonly Span[]): number {
+/** seconds of the span that lie in no pause, from the pause with number `first` on */
+function unexplained(span: Span, pauses: readonly Span[], first: number): number {
 	let seconds = span[1] - span[0];
-	for (const [stopS, startS] of pauses) {
-		if (stopS - EVENT_SLACK_S > span[1]) break;
-		const overlap = Math.min(span[1], startS + EVENT_SLACK_S) - Math.max(span[0], stopS - EVENT_SLACK_S);
+	for (let i = first; i < pauses.length && pauses[i][0] - EVENT_SLACK_S <= span[1]; i++) {
+		const overlap =
+			Math.min(span[1], pauses[i][1] + EVENT_SLACK_S) - Math.max(span[0], pauses[i][0] - EVENT_SLACK_S);
 		if (overlap > 0) seconds -= overlap;
 	}
 	return seconds;

@@ -3,7 +3,7 @@ import { fitHeader, nextFitHeader, type FitHeader } from './fitHeader';
 import type { FitDamage, FitPart } from './fitPart';
 import { MAX_FIT_PARTS } from './limits';
 import { refusal } from './refusal';
-import { walkFitMessages } from './walkFitMessages';
+import { walkFitMessages, type FitWalk } from './walkFitMessages';
 
 export interface FitChain {
 	readonly parts: readonly FitPart[];
@@ -52,29 +52,47 @@ function readPart(
 		sound || (closed && (statedEnd + 2 === bytes.length || fitHeader(bytes, statedEnd + 2) !== null));
 	const limit = sizeHolds ? statedEnd : nextFitHeader(bytes, dataStart);
 	const walk = walkFitMessages(bytes, dataStart, limit, messagesBefore);
-	const left = limit - walk.end;
-	let damage: FitDamage | null = null;
-	if (sizeHolds) {
-		if (walk.stoppedBy) damage = { kind: 'broken-inside', lostBytes: left, detail: walk.stoppedBy };
-		else if (!sound) damage = { kind: 'bad-checksum', lostBytes: 0, detail: 'the file checksum differs' };
-	} else if (header.dataBytes === 0) {
-		// the last two bytes of a file whose header was never completed may be its checksum
-		const lostBytes = left === 2 && fitChecksum(bytes, start, walk.end) === word(bytes, walk.end) ? 0 : left;
-		damage = { kind: 'not-closed', lostBytes, detail: 'the header states no size' };
-	} else {
-		const missing = Math.max(0, statedEnd - limit);
-		damage = {
-			kind: 'cut-off',
-			lostBytes: left + missing,
-			detail: `the header states ${header.dataBytes} bytes of messages, ${limit - dataStart} are there`
-		};
-	}
-	if (damage) damage = { ...damage, detail: `${damage.detail}; whole up to byte ${walk.end}` };
+	const damage = damageOf(bytes, header, { start, statedEnd, limit, sound, sizeHolds }, walk);
 	const { end: dataEnd, records, messages, descriptionNumberOffsets } = walk;
 	return {
 		part: { start, dataStart, dataEnd, records, messages, descriptionNumberOffsets, damage },
 		next: sizeHolds ? statedEnd + 2 : limit
 	};
+}
+
+interface Ends {
+	readonly start: number;
+	readonly statedEnd: number;
+	readonly limit: number;
+	readonly sound: boolean;
+	readonly sizeHolds: boolean;
+}
+
+function damageOf(bytes: Uint8Array, header: FitHeader, ends: Ends, walk: FitWalk): FitDamage | null {
+	const { start, statedEnd, limit, sound, sizeHolds } = ends;
+	const left = limit - walk.end - paddingBytes(bytes, walk.end, limit);
+	const upTo = `whole up to byte ${walk.end}`;
+	if (sizeHolds) {
+		if (walk.stoppedBy)
+			return { kind: 'broken-inside', lostBytes: left, detail: `${walk.stoppedBy}; ${upTo}` };
+		return sound
+			? null
+			: { kind: 'bad-checksum', lostBytes: 0, detail: `the file checksum differs; ${upTo}` };
+	}
+	const stated = `the header states ${header.dataBytes} bytes of messages`;
+	if (header.dataBytes === 0 || statedEnd < limit) {
+		// the last two bytes of a file whose header was never completed may be its checksum
+		const isChecksum = left === 2 && fitChecksum(bytes, start, walk.end) === word(bytes, walk.end);
+		return { kind: 'not-closed', lostBytes: isChecksum ? 0 : left, detail: `${stated}; ${upTo}` };
+	}
+	return { kind: 'cut-off', lostBytes: left + statedEnd - limit, detail: `${stated}; ${upTo}` };
+}
+
+/** a device that reserves space fills it with one byte, which is nothing lost */
+function paddingBytes(bytes: Uint8Array, from: number, to: number): number {
+	let at = to;
+	while (at > from && (bytes[at - 1] === 0 || bytes[at - 1] === 0xff)) at--;
+	return to - at > 16 ? to - at : 0;
 }
 
 function word(bytes: Uint8Array, at: number): number {
