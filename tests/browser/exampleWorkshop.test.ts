@@ -41,8 +41,8 @@ describe('the example workshop, from the first start to a comparison', () => {
 			expect(await builds.count()).toBe(3);
 			for (const build of await builds.all()) {
 				expect(await build.getByText('invented example').count()).toBe(1);
-				expect(await build.innerText()).toMatch(/[\d,]+ km \(\d+\s%\)/);
-				expect(await build.innerText()).toMatch(/observed km/);
+				expect(await build.innerText()).toMatch(/[\d,.]+\skm \(\d+\s%\)/);
+				expect(await build.innerText()).toMatch(/observed\skm/);
 			}
 		},
 		READ_WITHIN_MS + 20_000
@@ -188,7 +188,7 @@ function seconds(clock: string): number {
 
 async function originalCounts(visit: Visit): Promise<string> {
 	await visit.page.goto('/');
-	return visit.page.locator('article', { hasText: 'Original' }).locator('dl').innerText();
+	return visit.page.getByRole('article').first().locator('dl').innerText();
 }
 
 async function firstEvent(visit: Visit, ridePath: string): Promise<string> {
