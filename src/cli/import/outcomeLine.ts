@@ -11,10 +11,9 @@ export function outcomeLine(
 		case 'done':
 			return { line: `${file}: ${rideWords(ledger, known.rideId)}`, taken: true };
 		case 'already in the ledger':
-			return {
-				line: `${file}: in the ledger already${known.rideId === null ? '' : ` (ride ${known.rideId})`}, counted once`,
-				taken: true
-			};
+			// the same content is still being read for another import: its outcome is ours
+			if (known.rideId === null) return null;
+			return { line: `${file}: in the ledger already (ride ${known.rideId}), counted once`, taken: true };
 		case 'refused':
 		case 'failed': {
 			const detail = known.detail ? ` [${known.detail.split('\n')[0]}]` : '';

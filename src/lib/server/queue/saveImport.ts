@@ -94,7 +94,7 @@ function addRide(ledger: Ledger, queued: QueuedImport, row: ImportRow, file: Ana
 	return rideId;
 }
 
-/** Also of those that handed in the same content while this one was under way. */
+/** Also of those that handed in the same content while this one was under way, or failed at it before. */
 function finishImports(ledger: Ledger, queued: QueuedImport, rideId: number, wasKnown: boolean): void {
 	const now = ledger.now();
 	ledger.database
@@ -102,8 +102,9 @@ function finishImports(ledger: Ledger, queued: QueuedImport, rideId: number, was
 		.run(wasKnown ? 'already in the ledger' : 'done', rideId, now, queued.id);
 	ledger.database
 		.prepare(
-			`UPDATE import SET ride_id = ?, changed_ms = ?
-			WHERE sha256 = ? AND stage = 'already in the ledger' AND ride_id IS NULL`
+			`UPDATE import SET stage = 'already in the ledger', ride_id = ?, code = NULL, sentence = NULL,
+				technical = NULL, changed_ms = ?
+			WHERE sha256 = ? AND ride_id IS NULL AND stage IN ('already in the ledger', 'failed')`
 		)
 		.run(rideId, now, queued.sha256);
 }
