@@ -16,7 +16,9 @@ export const MODE = {
 	soft: 5,
 	sprint: 6,
 	stand: 7,
-	startled: 8
+	startled: 8,
+	/** off the pedals and on the brake for a moment */
+	check: 9
 } as const;
 
 /** A chain movement that is still to come. */
@@ -97,6 +99,8 @@ export interface DriveState {
 	modeUntilS: number;
 	/** power of the present mode, W, where it is not the usual */
 	modePowerW: number;
+	/** how hard the brake is touched, m/s2 */
+	touchMps2: number;
 	swing: number;
 	obstacle: number;
 	piece: number;
@@ -178,6 +182,7 @@ export function startState(setting: DriveSetting): DriveState {
 		mode: MODE.ride,
 		modeUntilS: Infinity,
 		modePowerW: 0,
+		touchMps2: 0,
 		swing: 0,
 		obstacle: 0,
 		piece: 0,

@@ -74,7 +74,7 @@ function scatterObstacles(spec: RoadSpec, lengthM: number, chance: Random): Obst
 				atM,
 				lengthM: chance.between(4, 25),
 				kind: 'corner',
-				limitMps: chance.between(2.5, 8.5),
+				limitMps: chance.between(3.5, 9.5),
 				waitS: 0
 			});
 		else if (draw < spec.cornersPerKm + spec.stopsPerKm)

@@ -45,12 +45,12 @@ function feelRoad(s: DriveState, setting: DriveSetting, dt: number): void {
 
 function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 	const { rider, road } = setting.spec;
-	s.brakeN = 0;
 	if (s.timeS >= s.modeUntilS) {
 		s.mode = MODE.ride;
 		s.modeUntilS = Infinity;
 	}
 	if (s.mode === MODE.ride) chooseMode(s, setting, dt);
+	s.brakeN = s.mode === MODE.check ? setting.spec.bike.massKg * s.touchMps2 : 0;
 	const hours = s.timeS / 3600;
 	const usualW = rider.powerW * (1 - rider.fatiguePerHour * hours) * Math.exp(s.swing);
 	let powerW = usualW * terrainShare(s.slope + 0.002 * s.headwindMps);
@@ -66,7 +66,7 @@ function pedal(s: DriveState, setting: DriveSetting, dt: number): void {
 	const slow = s.speedMps < 1.9;
 	if (slow && s.slope > 0.02) powerW = Math.max(powerW, 21 * setting.spec.bike.massKg * (s.slope + 0.012));
 
-	const resting = s.mode === MODE.rest || s.mode === MODE.startled;
+	const resting = s.mode === MODE.rest || s.mode === MODE.startled || s.mode === MODE.check;
 	if (resting) {
 		if (s.legs === LEGS.press) s.legs = LEGS.still;
 	} else {
@@ -101,6 +101,8 @@ function chooseMode(s: DriveState, setting: DriveSetting, dt: number): void {
 	const draw = chance.next() * 3600;
 	let limit = rider.coastsPerHour * dt;
 	if (draw < limit) return rest(s, setting);
+	limit += rider.brakeTouchesPerHour * dt;
+	if (draw < limit) return touchBrake(s, setting);
 	limit += rider.softPerHour * dt;
 	if (draw < limit) {
 		s.modePowerW = rider.powerW * chance.between(0.12, 0.5);
@@ -112,6 +114,14 @@ function chooseMode(s: DriveState, setting: DriveSetting, dt: number): void {
 		limit += rider.standsPerHour * dt;
 		if (draw < limit) enter(s, MODE.stand, 4 + chance.exponential(9));
 	}
+}
+
+function touchBrake(s: DriveState, setting: DriveSetting): void {
+	const chance = setting.riderChance;
+	if (s.speedMps < 4 || setting.spec.road.trainer) return;
+	s.touchMps2 = chance.between(0.3, 2.2);
+	s.legs = chance.chance(0.8) ? LEGS.still : LEGS.turn;
+	enter(s, MODE.check, 0.6 + chance.exponential(1.3));
 }
 
 function rest(s: DriveState, setting: DriveSetting): void {

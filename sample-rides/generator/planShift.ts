@@ -16,14 +16,14 @@ export function planShift(s: DriveState, setting: DriveSetting, dt: number): voi
 	const wishRpm = rider.cadenceRpm * wish(s);
 	const off = Math.log(((radS / s.ratio) * (30 / Math.PI)) / wishRpm);
 	const beside = bike.cassette[s.rear > 0 ? s.rear - 1 : 1];
-	const tolerance = Math.abs(Math.log(bike.cassette[s.rear] / beside)) * 0.75 + 0.07;
+	const tolerance = Math.abs(Math.log(bike.cassette[s.rear] / beside)) * 0.85 + 0.1;
 	if (Math.abs(off) < tolerance || (s.legs === LEGS.still && !easierForStart)) {
 		s.rpmOffS = 0;
 		return;
 	}
 	s.rpmOffS += dt;
 	// the further off, the sooner the shift
-	if (s.rpmOffS < (easierForStart || Math.abs(off) > 0.3 ? 0.3 : 1.8)) return;
+	if (s.rpmOffS < (easierForStart || Math.abs(off) > 0.33 ? 0.4 : 2.2)) return;
 	s.rpmOffS = 0;
 	plan(s, setting, off > 0 ? -1 : 1, Math.abs(off) > 0.45 ? 3 : Math.abs(off) > 0.22 ? 2 : 1);
 }

@@ -117,6 +117,7 @@ function randomRider(chance: Random): RiderSpec {
 		strokeSpread: chance.between(0.04, 0.16),
 		fatiguePerHour: chance.between(0, 0.06),
 		coastsPerHour: chance.logNormal(30, 0.8),
+		brakeTouchesPerHour: chance.logNormal(20, 0.8),
 		softPerHour: chance.logNormal(8, 0.8),
 		sprintsPerHour: chance.logNormal(2, 0.8),
 		sprintsOut: chance.between(0.02, 0.5),
@@ -134,7 +135,7 @@ function randomRoad(chance: Random): RoadSpec {
 	const hilliness = { town: 0.008, country: 0.014, hills: 0.034, gravel: 0.026, plain: 0.005 }[kind];
 	return {
 		hilliness: trainer ? 0 : hilliness * chance.between(0.6, 1.6),
-		slopeM: chance.between(90, 600),
+		slopeM: chance.between(150, 900),
 		cornersPerKm:
 			{ town: 1.6, country: 0.4, hills: 0.6, gravel: 0.9, plain: 0.1 }[kind] * chance.between(0.4, 1.8),
 		stopsPerKm:
@@ -199,12 +200,12 @@ function randomRecorder(chance: Random, bike: BikeSpec, road: RoadSpec): Recorde
 			dipsPerHour: chance.chance(0.35) ? chance.logNormal(2, 1) : 0
 		},
 		cadence: {
-			kind: chance.chance(0.4) ? 'pulse' : 'rate',
+			kind: chance.chance(0.55) ? 'pulse' : 'rate',
 			noise: noisy ? chance.between(0.01, 0.035) : chance.between(0.001, 0.012),
 			resolutionRpm: 1,
 			lagS: commonLagS + chance.between(-0.4, 0.9),
 			updateS: update(),
-			freezeS: chance.chance(0.5) ? chance.between(1, 3) : 0,
+			freezeS: chance.chance(0.65) ? chance.between(1.5, 3.5) : 0,
 			spikesPerHour: chance.chance(0.3) ? chance.logNormal(1.2, 0.9) : 0
 		},
 		power: {

@@ -75,6 +75,8 @@ export interface RiderSpec {
 	readonly fatiguePerHour: number;
 	/** short rests without pedalling per hour on the flat, 5 to 80 (recordings) */
 	readonly coastsPerHour: number;
+	/** short touches of the brake without pedalling, per hour: the speed falls, the gear stays (recordings) */
+	readonly brakeTouchesPerHour: number;
 	/** stretches of soft pedalling per hour */
 	readonly softPerHour: number;
 	/** hard accelerations per hour besides those out of corners */

@@ -161,19 +161,24 @@ export function sensePower(
 	return watts.map((w) => Math.max(0, w * spec.scale * (1 + chance.normal(0, spec.noise))));
 }
 
-/** Mean power over the last whole crank turn; nothing once a turn is overdue. */
+/**
+ * Mean power over the last whole crank turn. Once a turn is overdue, what was done since the last pulse
+ * over the time since then: it fades and, after three seconds without a pulse, is nothing.
+ */
 function powerByTurn(motion: Motion, ticks: number, lagS: number): Float64Array {
 	const times = pulseTimes(motion.crankRad, motion, 2 * Math.PI);
 	const watts = new Float64Array(ticks);
 	let seen = -1;
+	const work = (fromS: number, toS: number) =>
+		totalAt(motion.workJ, motion, toS) - totalAt(motion.workJ, motion, fromS);
 	for (let t = 0; t < ticks; t++) {
 		const now = t - lagS;
 		while (seen + 1 < times.length && times[seen + 1] <= now) seen++;
 		if (seen < 1) continue;
 		const turnS = times[seen] - times[seen - 1];
-		if (turnS > 4 || now - times[seen] > Math.max(0.9, 1.3 * turnS)) continue;
-		watts[t] =
-			(totalAt(motion.workJ, motion, times[seen]) - totalAt(motion.workJ, motion, times[seen - 1])) / turnS;
+		const sinceS = now - times[seen];
+		if (sinceS > Math.max(0.9, 1.3 * turnS)) watts[t] = sinceS > 3 ? 0 : work(times[seen], now) / sinceS;
+		else if (turnS < 4) watts[t] = work(times[seen - 1], times[seen]) / turnS;
 	}
 	return watts;
 }

@@ -8,6 +8,7 @@ const RIDER: RiderSpec = {
 	strokeSpread: 0.09,
 	fatiguePerHour: 0.02,
 	coastsPerHour: 25,
+	brakeTouchesPerHour: 18,
 	softPerHour: 6,
 	sprintsPerHour: 3,
 	sprintsOut: 0.2,
@@ -43,7 +44,7 @@ export const RIDERS: Readonly<Record<string, RiderSpec>> = {
 
 const ROAD: RoadSpec = {
 	hilliness: 0.02,
-	slopeM: 260,
+	slopeM: 400,
 	cornersPerKm: 0.5,
 	stopsPerKm: 0.06,
 	slowdownsPerKm: 0.06,
