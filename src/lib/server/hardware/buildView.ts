@@ -1,6 +1,6 @@
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
-import { programmeRows } from '../rates/programmeRows';
+import { buildRows } from '../rates/programmeRows';
 import { allRideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
 import type { BuildRow, Instant, RideRow } from '../views';
@@ -25,9 +25,10 @@ export interface BuildView extends BuildRow {
 
 /** null when there is no such build */
 export function buildView(ledger: Ledger, buildId: number): BuildView | null {
-	const row = programmeRows(ledger).find(({ id }) => id === buildId);
+	const facts = allRideFacts(ledger);
+	const row = buildRows(ledger, facts).find(({ id }) => id === buildId);
 	if (!row) return null;
-	const rides = allRideFacts(ledger).filter((ride) => ride.buildId === buildId);
+	const rides = facts.filter((ride) => ride.buildId === buildId);
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
 	const periods = listPeriods(ledger)
 		.filter((period) => period.buildId === buildId)

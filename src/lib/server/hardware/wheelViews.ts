@@ -20,7 +20,7 @@ export function listWheels(ledger: Ledger): WheelRow[] {
 export function wheelView(ledger: Ledger, wheelId: number): WheelView | null {
 	const wheel = listWheelRecords(ledger).find(({ id }) => id === wheelId);
 	if (!wheel) return null;
-	const rides = allRideFacts(ledger).filter((ride) => ride.wheelId === wheelId);
+	const rides = allRideFacts(ledger, wheelId);
 	const periods = listPeriods(ledger).filter((period) => period.wheelId === wheelId);
 	const names = buildNames(ledger);
 	return {

@@ -66,8 +66,8 @@ function addRide(ledger: Ledger, queued: QueuedImport, row: ImportRow, file: Ana
 	const { lastInsertRowid } = ledger.database
 		.prepare(
 			`INSERT INTO ride (sha256, file_name, format, started_ms, duration_s, local_offset_s, file_trainer,
-				motor_assisted, trainer, wet, wheel_id, rider_id, signature, twin_of, example, created_ms)
-			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
+				motor_assisted, trainer, wet, wheel_id, rider_id, twin_of, example, created_ms)
+			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
 		)
 		.run(
 			queued.sha256,
@@ -82,12 +82,12 @@ function addRide(ledger: Ledger, queued: QueuedImport, row: ImportRow, file: Ana
 			asNumber(hints.wet),
 			wheelId,
 			hints.riderId ?? null,
-			file.signature,
 			findTwin(ledger, file),
 			row.example,
 			ledger.now()
 		);
 	const rideId = Number(lastInsertRowid);
+	ledger.database.prepare('INSERT INTO ride_signature VALUES (?, ?)').run(rideId, file.signature);
 	saveResult(ledger, rideId, file);
 	const actor = findPersonAsActor(ledger, row.actorId);
 	if (actor) leaveTrail(ledger, actor, 'handed in', 'ride', rideId, { fileName: queued.fileName, wheelId });

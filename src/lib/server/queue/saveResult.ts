@@ -7,16 +7,11 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 	const { database } = ledger;
 	const version = file.analysisVersion;
 	database
-		.prepare('INSERT INTO result VALUES (?, ?, ?, ?, ?, ?, ?)')
-		.run(
-			rideId,
-			version,
-			file.totalM,
-			file.observedM,
-			file.drivenM,
-			JSON.stringify(file.detail),
-			ledger.now()
-		);
+		.prepare('INSERT INTO result VALUES (?, ?, ?, ?, ?, ?)')
+		.run(rideId, version, file.totalM, file.observedM, file.drivenM, ledger.now());
+	database
+		.prepare('INSERT INTO result_detail VALUES (?, ?, ?)')
+		.run(rideId, version, JSON.stringify(file.detail));
 	const addStretch = database.prepare('INSERT OR IGNORE INTO observed_stretch VALUES (?, ?, ?, ?, ?, ?)');
 	for (const { startS, endS, startM, endM } of file.observed)
 		addStretch.run(rideId, version, startS, endS, startM, endM);

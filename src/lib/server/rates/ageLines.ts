@@ -2,7 +2,7 @@ import { ageWindows, type AgeWindow } from '$lib/hardware/ageWindows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
-import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import type { RideFacts } from '../rides/rideFacts';
 import type { AgeLine } from '../views';
 import { IN_THE_RATE } from './eventTallies';
 import { countsFor } from './programmeRows';
@@ -18,8 +18,11 @@ interface Stretch {
 }
 
 /** one line for each wheel that carried one of the builds; rejected events are not on it */
-export function ageLines(ledger: Ledger, builds: readonly { id: number; name: string }[]): AgeLine[] {
-	const facts = allRideFacts(ledger);
+export function ageLines(
+	ledger: Ledger,
+	builds: readonly { id: number; name: string }[],
+	facts: readonly RideFacts[]
+): AgeLine[] {
 	const wheels = listWheelRecords(ledger);
 	return builds.flatMap((build) =>
 		wheels.flatMap((wheel) => {

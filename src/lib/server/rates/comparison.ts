@@ -4,7 +4,8 @@ import { LedgerRefusal } from '../refusal';
 import type { BuildRow, ComparisonView } from '../views';
 import { ageLines } from './ageLines';
 import { CONFIDENCE, RATE_UNIT_M } from './countView';
-import { programmeRows } from './programmeRows';
+import { allRideFacts } from '../rides/rideFacts';
+import { buildRows } from './programmeRows';
 import { ratioSentence } from './ratioSentence';
 
 /**
@@ -14,7 +15,8 @@ import { ratioSentence } from './ratioSentence';
  * @throws LedgerRefusal not-found
  */
 export function comparison(ledger: Ledger, buildIds: readonly number[]): ComparisonView {
-	const rows = programmeRows(ledger);
+	const facts = allRideFacts(ledger);
+	const rows = buildRows(ledger, facts);
 	const builds = [...new Set(buildIds)].map((id) => {
 		const build = rows.find((row) => row.id === id);
 		if (!build) throw new LedgerRefusal('not-found', 'There is no such build.');
@@ -23,7 +25,7 @@ export function comparison(ledger: Ledger, buildIds: readonly number[]): Compari
 	const [reference, ...others] = builds;
 	return {
 		builds,
-		lines: ageLines(ledger, builds),
+		lines: ageLines(ledger, builds, facts),
 		ratios: others.map((build) => ratioOf(build, reference))
 	};
 }

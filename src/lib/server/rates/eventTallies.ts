@@ -28,10 +28,15 @@ export const NO_EVENTS: EventTally = {
 export const IN_THE_RATE = `(e.kind = 'slip' AND e.observed = 1
 	AND e.overrun_crank_deg >= ${REFERENCE_SLIP_CRANK_DEG})`;
 
-/** Tallies by ride for the current analysis version; rides without events are not in the map. */
-export function eventTallies(ledger: Ledger): Map<number, EventTally> {
+/**
+ * Tallies by ride for the current analysis version; rides without events are not in the map.
+ *
+ * @param rideIds only of these; of all when not given
+ */
+export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): Map<number, EventTally> {
+	const only = rideIds ? 'AND e.ride_id IN (SELECT value FROM json_each(@rideIds))' : '';
 	const rows = ledger.database
-		.prepare<[number], EventTally & { rideId: number }>(
+		.prepare<[object], EventTally & { rideId: number }>(
 			`SELECT e.ride_id AS rideId,
 				sum(${IN_THE_RATE} AND v.verdict IS 'confirmed') AS confirmed,
 				sum(${IN_THE_RATE} AND v.id IS NULL) AS unreviewed,
@@ -39,8 +44,8 @@ export function eventTallies(ledger: Ledger): Map<number, EventTally> {
 				sum(NOT ${IN_THE_RATE}) AS apart,
 				sum(v.id IS NULL) AS withoutVerdict
 			FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
-			WHERE e.version = ? GROUP BY e.ride_id`
+			WHERE e.version = @version ${only} GROUP BY e.ride_id`
 		)
-		.all(currentVersion(ledger));
+		.all({ version: currentVersion(ledger), rideIds: JSON.stringify(rideIds ?? []) });
 	return new Map(rows.map(({ rideId, ...tally }) => [rideId, tally]));
 }

@@ -10,7 +10,11 @@ import { eventTallies, NO_EVENTS, type EventTally } from './eventTallies';
 
 /** Each build with its distances and its counted slips, in the order in which the builds were made. */
 export function programmeRows(ledger: Ledger): BuildRow[] {
-	const facts = allRideFacts(ledger);
+	return buildRows(ledger, allRideFacts(ledger));
+}
+
+/** The same from facts that were read already. */
+export function buildRows(ledger: Ledger, facts: readonly RideFacts[]): BuildRow[] {
 	const tallies = eventTallies(ledger);
 	const periods = listPeriods(ledger);
 	const wheels = listWheelRecords(ledger);

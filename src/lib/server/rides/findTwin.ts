@@ -9,8 +9,9 @@ const START_TOLERANCE_MS = 120_000;
 export function findTwin(ledger: Ledger, file: AnalysedFile): number | null {
 	const near = ledger.database
 		.prepare<[number, number], { id: number; startedMs: number; signature: Buffer }>(
-			`SELECT id, started_ms AS startedMs, signature FROM ride
-			WHERE started_ms BETWEEN ? AND ? AND twin_of IS NULL ORDER BY id`
+			`SELECT r.id, r.started_ms AS startedMs, s.signature
+			FROM ride r JOIN ride_signature s ON s.ride_id = r.id
+			WHERE r.started_ms BETWEEN ? AND ? AND r.twin_of IS NULL ORDER BY r.id`
 		)
 		.all(file.startedAtMs - START_TOLERANCE_MS, file.startedAtMs + START_TOLERANCE_MS);
 	const recording = { startedMs: file.startedAtMs, signature: file.signature };

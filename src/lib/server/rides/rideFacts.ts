@@ -51,11 +51,12 @@ const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS 
 	LEFT JOIN person p ON p.id = r.rider_id
 	LEFT JOIN ride t ON t.id = r.twin_of`;
 
-/** Every ride, in order of its start. */
-export function allRideFacts(ledger: Ledger): RideFacts[] {
+/** Every ride, or every one on a wheel, in order of its start. */
+export function allRideFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {
+	const where = onWheelId === undefined ? '' : 'WHERE r.wheel_id = @onWheelId';
 	const rides = ledger.database
-		.prepare<[{ version: number }], StoredRide>(`${SELECT} ORDER BY r.started_ms, r.id`)
-		.all({ version: currentVersion(ledger) });
+		.prepare<[object], StoredRide>(`${SELECT} ${where} ORDER BY r.started_ms, r.id`)
+		.all({ version: currentVersion(ledger), onWheelId });
 	return withBuilds(rides, listPeriods(ledger));
 }
 

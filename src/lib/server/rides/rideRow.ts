@@ -10,7 +10,10 @@ import type { RideFacts } from './rideFacts';
 export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[] {
 	const wheels = new Map(listWheelRecords(ledger).map((wheel) => [wheel.id, wheel.name]));
 	const builds = new Map(listBuildRecords(ledger).map((build) => [build.id, build.name]));
-	const tallies = eventTallies(ledger);
+	const tallies = eventTallies(
+		ledger,
+		rides.map(({ id }) => id)
+	);
 	return rides.map((ride) => {
 		const tally = tallies.get(ride.id) ?? NO_EVENTS;
 		return {

@@ -51,7 +51,7 @@ export function rideView(ledger: Ledger, rideId: number): RideView | null {
 function readDetail(ledger: Ledger, rideId: number, version: number): ResultDetail | null {
 	const row = ledger.database
 		.prepare<[number, number], { detail: string }>(
-			'SELECT detail FROM result WHERE ride_id = ? AND version = ?'
+			'SELECT detail FROM result_detail WHERE ride_id = ? AND version = ?'
 		)
 		.get(rideId, version);
 	return row ? (JSON.parse(row.detail) as ResultDetail) : null;
@@ -60,10 +60,8 @@ function readDetail(ledger: Ledger, rideId: number, version: number): ResultDeta
 /** Metres of the wheel since its build was fitted, at the start of this ride; null while it counts nowhere. */
 function ageAtStart(ledger: Ledger, ride: RideFacts): number | null {
 	const { buildId, wheelId } = ride;
-	if (buildId === null || !countsFor(ride, buildId)) return null;
-	const sameHardware = allRideFacts(ledger).filter(
-		(other) => countsFor(other, buildId) && other.wheelId === wheelId
-	);
+	if (buildId === null || wheelId === null || !countsFor(ride, buildId)) return null;
+	const sameHardware = allRideFacts(ledger, wheelId).filter((other) => countsFor(other, buildId));
 	const windows = ageWindows(
 		sameHardware.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM }))
 	);

@@ -102,8 +102,6 @@ CREATE TABLE ride (
 	-- only when a person chose it; else it follows from wheel and time
 	chosen_build_id INTEGER REFERENCES build,
 	rider_id INTEGER REFERENCES person,
-	-- speed and cadence at whole multiples of 10 s UTC, to recognise the same recording in other bytes
-	signature BLOB NOT NULL,
 	twin_of INTEGER REFERENCES ride,
 	twin_decision TEXT CHECK (twin_decision IN ('same recording', 'different ride')),
 	withdrawn_ms INTEGER,
@@ -115,6 +113,13 @@ CREATE TABLE ride (
 CREATE INDEX ride_by_wheel ON ride (wheel_id, started_ms);
 CREATE INDEX ride_by_start ON ride (started_ms);
 
+-- Speed and cadence at whole multiples of 10 s UTC, to recognise the same recording in other bytes. Large
+-- things lie apart from the rows that lists and statistics read.
+CREATE TABLE ride_signature (
+	ride_id INTEGER PRIMARY KEY REFERENCES ride,
+	signature BLOB NOT NULL
+) STRICT;
+
 -- Results of one ride by one version of the analysis. Statistics read these rows, never traces.
 CREATE TABLE result (
 	ride_id INTEGER NOT NULL REFERENCES ride,
@@ -122,11 +127,18 @@ CREATE TABLE result (
 	total_m REAL NOT NULL,
 	observed_m REAL NOT NULL,
 	driven_m REAL NOT NULL,
-	-- gears, warnings, marks, gaps, pauses: shown, never counted
-	detail TEXT NOT NULL CHECK (json_valid(detail)),
 	computed_ms INTEGER NOT NULL,
 	PRIMARY KEY (ride_id, version)
 ) STRICT, WITHOUT ROWID;
+
+-- Gears, warnings, marks, gaps, pauses: shown with a result, never counted.
+CREATE TABLE result_detail (
+	ride_id INTEGER NOT NULL,
+	version INTEGER NOT NULL,
+	detail TEXT NOT NULL CHECK (json_valid(detail)),
+	PRIMARY KEY (ride_id, version),
+	FOREIGN KEY (ride_id, version) REFERENCES result
+) STRICT;
 
 CREATE TABLE observed_stretch (
 	ride_id INTEGER NOT NULL,
