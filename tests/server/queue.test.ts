@@ -212,6 +212,23 @@ describe('saveImport', () => {
 		expect(rowsOf(test.ledger, 'SELECT 1 FROM ride')).toHaveLength(1);
 	});
 
+	it('settles other imports of the same content that wait or have failed', async () => {
+		const test = freshLedger();
+		const ids = [
+			await storeSomething(test, { content: 'a ride' }),
+			await storeSomething(test, { content: 'a ride' })
+		];
+		test.ledger.database.exec("UPDATE import SET stage = 'failed' WHERE id = 1");
+		const third = await storeSomething(test, { content: 'a ride' });
+		test.ledger.database.exec("UPDATE import SET stage = 'waiting' WHERE id = 2");
+		const queued = takeNextImport(test.ledger, test.holder)!;
+		const rideId = saveImport(test.ledger, test.holder, queued, analysedFile());
+		const stages = [...ids, third].map((id) => findImport(test.ledger, id));
+		expect(stages.filter((known) => known?.stage === 'done')).toHaveLength(1);
+		expect(stages.filter((known) => known?.stage === 'already in the ledger')).toHaveLength(2);
+		expect(stages.every((known) => known?.rideId === rideId)).toBe(true);
+	});
+
 	it('is seen by another process that has the ledger open', async () => {
 		const test = freshLedger();
 		const other = openLedger(test.ledger.folder, { migrate: false });

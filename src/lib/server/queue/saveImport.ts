@@ -104,7 +104,7 @@ function finishImports(ledger: Ledger, queued: QueuedImport, rideId: number, was
 		.prepare(
 			`UPDATE import SET stage = 'already in the ledger', ride_id = ?, code = NULL, sentence = NULL,
 				technical = NULL, changed_ms = ?
-			WHERE sha256 = ? AND ride_id IS NULL AND stage IN ('already in the ledger', 'failed')`
+			WHERE sha256 = ? AND ride_id IS NULL AND stage IN ('already in the ledger', 'failed', 'waiting')`
 		)
 		.run(rideId, now, queued.sha256);
 }
