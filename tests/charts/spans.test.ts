@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { endNumbers } from '$lib/charts/endNumbers';
 import { mergedSpans } from '$lib/charts/mergedSpans';
 import { spansBetween } from '$lib/charts/spansBetween';
 import { stepGrid } from '$lib/charts/stepGrid';
@@ -72,4 +73,16 @@ it('stepLine is flat between events and ends where the distance ends', () => {
 		(n) => 100 - 10 * n
 	);
 	expect(path).toBe('M0,100H10V90H30V80H50');
+});
+
+it('endNumbers writes numbers that would run into each other as one', () => {
+	const ends = [
+		{ number: 1, x: 90, y: 50 },
+		{ number: 2, x: 95, y: 52 },
+		{ number: 3, x: 95, y: 90 }
+	];
+	expect(endNumbers(ends, 16)).toEqual([
+		{ text: '1, 2', x: 95, y: 51 },
+		{ text: '3', x: 95, y: 90 }
+	]);
 });

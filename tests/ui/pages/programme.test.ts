@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import type { BuildRow, RateView } from '$lib/server/views';
+import { nextStep } from '../../../src/routes/nextStep';
+import { rateRows } from '../../../src/routes/rateRows';
+import { rateScaleEnd } from '../../../src/routes/rateScaleEnd';
+
+const rate = (count: number, perHundred: number | null, lower: number, upper: number | null): RateView => ({
+	count,
+	observedM: 100_000,
+	ratePerHundredKm: perHundred,
+	lowerPerHundredKm: lower,
+	upperPerHundredKm: upper,
+	confidence: 0.95
+});
+const counted = (unreviewed: number, best: RateView, worst: RateView) => ({
+	confirmed: best.count,
+	unreviewed,
+	rejected: 0,
+	apart: 0,
+	bestCase: best,
+	worstCase: worst
+});
+const build = (more: Partial<BuildRow>): BuildRow => ({
+	id: 7,
+	name: 'A build',
+	description: '',
+	state: 'in test',
+	wheels: [{ id: 1, name: 'A wheel' }],
+	rides: 3,
+	totalM: 120_000,
+	observedM: 100_000,
+	drivenM: 110_000,
+	counted: counted(0, rate(1, 1, 0.03, 5.6), rate(1, 1, 0.03, 5.6)),
+	example: false,
+	...more
+});
+
+describe('nextStep', () => {
+	it('leads from fitting to riding to reviewing to comparing', () => {
+		expect(nextStep(build({ wheels: [], rides: 0 })).action).toBe('Fit it');
+		expect(nextStep(build({ rides: 0 })).action).toBe('Upload rides');
+		const open = nextStep(build({ counted: counted(2, rate(1, 1, 0, 5), rate(3, 3, 1, 9)) }));
+		expect(open.sentence).toBe('2 events wait for a person to confirm or reject.');
+		expect(open.href).toBe('/builds/7#unreviewed');
+		expect(nextStep(build({})).href).toBe('/compare');
+	});
+
+	it('says why nothing can be said when no distance was observed', () => {
+		expect(nextStep(build({ observedM: 0 })).href).toBe('/method#recording');
+	});
+});
+
+describe('rateRows', () => {
+	it('shows two intervals while anything is unreviewed, else one', () => {
+		const open = rateRows(counted(2, rate(1, 1, 0, 5), rate(3, 3, 1, 9)));
+		expect(open.map(({ label, count }) => [label, count])).toEqual([
+			['all unreviewed count', 3],
+			['confirmed only', 1]
+		]);
+		expect(rateRows(counted(0, rate(1, 1, 0, 5), rate(1, 1, 0, 5))).length).toBe(1);
+	});
+});
+
+describe('rateScaleEnd', () => {
+	const scale = (...rates: RateView[]) =>
+		rateScaleEnd(rates.map((one) => ({ counted: counted(0, one, one) })));
+
+	it('ends at a round number that the limits fit in', () => {
+		expect(scale(rate(12, 5.6, 2.9, 9.8), rate(0, 0, 0, 3.7))).toBe(10);
+	});
+
+	it('does not let one wide interval squeeze the others', () => {
+		expect(scale(rate(1, 2, 0.1, 60), rate(3, 1, 0.2, 3))).toBeLessThanOrEqual(6);
+	});
+
+	it('ends at the largest upper limit where nothing was found, and at one without any', () => {
+		expect(scale(rate(0, 0, 0, 3.7))).toBe(4);
+		expect(scale(rate(0, null, 0, null))).toBe(1);
+	});
+});
