@@ -1,34 +1,13 @@
 import { spawnSync } from 'node:child_process';
-import { createHash } from 'node:crypto';
-import {
-	existsSync,
-	mkdirSync,
-	readFileSync,
-	readdirSync,
-	renameSync,
-	rmSync,
-	statSync,
-	writeFileSync
-} from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { stampOfSources } from './stampOfSources.mjs';
 
 const project = fileURLToPath(new URL('../..', import.meta.url));
 const builds = join(project, 'build');
 const lock = join(builds, 'lock');
 
-/** what a build depends on: when any of it changes, the next command builds anew */
-const STAMPED = [
-	'src',
-	'static',
-	'sample-rides/generator',
-	'sample-rides/generate.ts',
-	'package.json',
-	'package-lock.json',
-	'svelte.config.js',
-	'tsconfig.json',
-	'vite.config.ts'
-];
 const KEPT_BUILDS = 3;
 const LOCK_IS_STALE_AFTER_MS = 10 * 60 * 1000;
 
@@ -40,7 +19,7 @@ const LOCK_IS_STALE_AFTER_MS = 10 * 60 * 1000;
  * @returns {Promise<string>} absolute path with handler.js (web app) and entries/ (commands and jobs)
  */
 export async function ensureBuild() {
-	const folder = join(builds, stampOfSources());
+	const folder = join(builds, stampOfSources(project));
 	if (existsSync(folder)) return folder;
 	await takeLock();
 	try {
@@ -49,27 +28,6 @@ export async function ensureBuild() {
 		rmSync(lock, { recursive: true, force: true });
 	}
 	return folder;
-}
-
-/** @returns {string} first 16 hex digits of SHA-256 over names and contents of all that is built */
-function stampOfSources() {
-	const hash = createHash('sha256').update(process.version);
-	for (const path of STAMPED) addToHash(hash, path);
-	return hash.digest('hex').slice(0, 16);
-}
-
-/**
- * @param {import('node:crypto').Hash} hash
- * @param {string} path relative to the project
- */
-function addToHash(hash, path) {
-	const absolute = join(project, path);
-	if (!existsSync(absolute)) return;
-	if (statSync(absolute).isDirectory()) {
-		for (const name of readdirSync(absolute).sort()) addToHash(hash, `${path}/${name}`);
-	} else {
-		hash.update(`${path}\0`).update(readFileSync(absolute)).update('\0');
-	}
 }
 
 async function takeLock() {
