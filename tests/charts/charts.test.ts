@@ -49,7 +49,7 @@ describe('TimeStrip', () => {
 	it('leaves out what lies outside the window', () => {
 		const svg = strip({ slips: marks, numbered: true, hatched: [[100, 200]] });
 		expect(svg.match(/class="span/g)?.length).toBe(2);
-		expect(svg).not.toContain('-hatch)');
+		expect(svg).toContain('<path d="" fill="url(#gained-hatch)">');
 	});
 
 	it('leaves out a number that would run into the one before, but never that of the open event', () => {

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest';
 import { endNumbers } from '$lib/charts/endNumbers';
 import { mergedSpans } from '$lib/charts/mergedSpans';
 import { spansBetween } from '$lib/charts/spansBetween';
+import { spansPath } from '$lib/charts/spansPath';
 import { stepGrid } from '$lib/charts/stepGrid';
 import { stepLine } from '$lib/charts/stepLine';
 import { timeTicks } from '$lib/charts/timeTicks';
@@ -85,4 +86,10 @@ it('endNumbers writes numbers that would run into each other as one', () => {
 		{ text: '1, 2', x: 95, y: 51 },
 		{ text: '3', x: 95, y: 90 }
 	]);
+});
+
+it('spansPath draws each stretch as a rectangle, and a very short one still half a pixel wide', () => {
+	expect(spansPath([[2, 5]], 10, 20)).toBe('M2,10H5V30H2Z');
+	expect(spansPath([[7, 7]], 0, 4)).toBe('M7,0H7.5V4H7Z');
+	expect(spansPath([], 0, 4)).toBe('');
 });
