@@ -58,6 +58,8 @@ describe('a newer analysis version', () => {
 		saveDerivation(ledger, holder, second, analysedFile({ analysisVersion: 2, observedM: 10_000 }));
 		expect(switchVersionWhenComplete(ledger)).toBe(true);
 		expect(currentVersion(ledger)).toBe(2);
+		expect(ledger.channels.prepare('SELECT DISTINCT version FROM channel').all()).toEqual([{ version: 2 }]);
+		expect(rowsOf(ledger, 'SELECT DISTINCT version FROM result')).toHaveLength(2);
 		expect(programmeRows(ledger)[0]).toMatchObject({
 			observedM: 30_000,
 			counted: { confirmed: 1, rejected: 0, unreviewed: 0 }

@@ -174,6 +174,7 @@ describe('removeExample', () => {
 		removeExample(test.ledger, test.actor);
 		expect(saveImport(test.ledger, test.holder, queued, analysedFile())).toBeNull();
 		expect(rowsOf(test.ledger, 'SELECT 1 FROM ride')).toEqual([]);
+		expect(test.ledger.channels.prepare('SELECT 1 FROM channel').all()).toEqual([]);
 	});
 
 	it("keeps the workshop's own rides, which need an answer when they stood on the example", async () => {

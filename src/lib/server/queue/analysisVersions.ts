@@ -5,6 +5,7 @@ import { listPeople, actorOf } from '../people/people';
 import { attachVerdicts } from '../review/attachVerdicts';
 import { readSetting, writeSetting } from '../settings/storedSetting';
 import { MOST_ATTEMPTS } from './importQueue';
+import { removeOldChannels } from './saveChannels';
 
 /** The analysis version that pages and statistics read; one for the whole ledger. */
 export function currentVersion(ledger: Ledger): number {
@@ -28,7 +29,7 @@ export function keepFirstVersion(ledger: Ledger): void {
 export function switchVersionWhenComplete(ledger: Ledger): boolean {
 	const before = currentVersion(ledger);
 	if (before >= ANALYSIS_VERSION || countMissing(ledger) > 0) return false;
-	return ledger.database
+	const changed = ledger.database
 		.transaction((): boolean => {
 			if (currentVersion(ledger) !== before || countMissing(ledger) > 0) return false;
 			const judged = ledger.database
@@ -47,6 +48,8 @@ export function switchVersionWhenComplete(ledger: Ledger): boolean {
 			return true;
 		})
 		.immediate();
+	if (changed) removeOldChannels(ledger, ANALYSIS_VERSION);
+	return changed;
 }
 
 function countMissing(ledger: Ledger): number {

@@ -3,7 +3,7 @@ import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { MOST_ATTEMPTS } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
-import { hasChannels, saveChannels } from './saveChannels';
+import { hasChannels, removeStrayChannels, saveChannels } from './saveChannels';
 import { saveResult } from './saveResult';
 
 /** A ride whose result or traces this program has to make (again). */
@@ -52,18 +52,20 @@ export function saveDerivation(
 	file: AnalysedFile
 ): void {
 	saveChannels(ledger, derivation.sha256, file);
-	ledger.database
-		.transaction(() => {
-			if (!holdsLease(ledger, 'runner', holder)) return;
+	const wanted = ledger.database
+		.transaction((): boolean => {
 			const { rideId } = derivation;
 			const ride = ledger.database.prepare('SELECT 1 FROM ride WHERE id = ?').get(rideId);
+			if (!ride || !holdsLease(ledger, 'runner', holder)) return false;
 			const known = ledger.database
 				.prepare('SELECT 1 FROM result WHERE ride_id = ? AND version = ?')
 				.get(rideId, file.analysisVersion);
-			if (ride && !known) saveResult(ledger, rideId, file);
+			if (!known) saveResult(ledger, rideId, file);
 			ledger.database
 				.prepare('DELETE FROM derivation WHERE ride_id = ? AND version = ?')
 				.run(rideId, file.analysisVersion);
+			return true;
 		})
 		.immediate();
+	if (!wanted) removeStrayChannels(ledger, derivation.sha256, file.analysisVersion);
 }

@@ -26,6 +26,22 @@ export function removeChannels(ledger: Ledger, sha256: string, version?: number)
 		.run(sha256, version ?? null);
 }
 
+/** Traces that were written for a ride which then did not come about, and that nobody is about to need. */
+export function removeStrayChannels(ledger: Ledger, sha256: string, version: number): void {
+	const needed = ledger.database
+		.prepare(
+			`SELECT 1 FROM ride WHERE sha256 = @sha256 UNION ALL
+			SELECT 1 FROM import WHERE sha256 = @sha256 AND stage IN ('waiting', 'analysing')`
+		)
+		.get({ sha256 });
+	if (!needed) removeChannels(ledger, sha256, version);
+}
+
+/** Traces of analysis versions that nobody looks at any more; they can be made again like all others. */
+export function removeOldChannels(ledger: Ledger, currentVersion: number): void {
+	ledger.channels.prepare('DELETE FROM channel WHERE version < ?').run(currentVersion);
+}
+
 export function hasChannels(ledger: Ledger, sha256: string, version: number): boolean {
 	return (
 		ledger.channels

@@ -8,7 +8,7 @@ import { faultPoint } from '../store/faultPoint';
 import type { QueuedImport } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
 import { readHints } from './rideHints';
-import { saveChannels } from './saveChannels';
+import { removeStrayChannels, saveChannels } from './saveChannels';
 import { saveResult } from './saveResult';
 
 interface ImportRow {
@@ -47,6 +47,7 @@ export function saveImport(
 			return id;
 		})
 		.immediate();
+	if (rideId === null) removeStrayChannels(ledger, queued.sha256, file.analysisVersion);
 	faultPoint('done');
 	return rideId;
 }
