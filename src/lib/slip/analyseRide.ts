@@ -4,6 +4,7 @@ import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
 import { secondGrid, type SecondGrid } from '$lib/drivetrain/secondGrid';
 import type { Ride } from '$lib/ride/ride';
 import { DRIVE_STATES, type ObservedStretch, type RideAnalysis } from './analysis';
+import { isLoggerRide, loggerDetectionLimit, loggerEvents } from './analyseLoggerRide';
 import { ANALYSIS_VERSION } from './analysisVersion';
 import { describeEvent } from './describeEvent';
 import { detectionLimit } from './detectionLimit';
@@ -13,6 +14,8 @@ import { rideContext } from './rideContext';
 import { rideWarnings } from './rideWarnings';
 import { strengthOfSigns } from './strengthOfSigns';
 import { takeEvents } from './takeEvents';
+
+const SLIP = DRIVE_STATES.indexOf('slip');
 
 /**
  * Finds the slips of one ride and says on which stretches it could have shown one.
@@ -27,15 +30,16 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 	const context = rideContext(driveSignals(grid), bike);
 	const { named } = context;
 	const powerAt = bike.powerAt ?? 'crank';
-	const limitDeg = detectionLimit(context);
+	const logger = isLoggerRide(ride);
+	const limitDeg = logger ? loggerDetectionLimit(context) : detectionLimit(context);
 	if (ride.trainer || ride.motorAssisted) limitDeg.fill(NaN);
 	const observed = observedStretches(grid, limitDeg);
-	const taken = takeEvents(context);
+	const taken = logger ? [] : takeEvents(context);
 	const states = driveStates(
 		context,
 		taken.map(({ placed }) => placed)
 	);
-	const events = taken.map(({ placed, logOdds }) =>
+	const found = taken.map(({ placed, logOdds }) =>
 		describeEvent(
 			context,
 			placed,
@@ -45,6 +49,8 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 			powerAt
 		)
 	);
+	const events = logger ? loggerEvents(ride, context, named.gears, bike) : found;
+	for (const event of events) states.fill(SLIP, Math.floor(event.startS), Math.ceil(event.endS));
 	return {
 		analysisVersion: ANALYSIS_VERSION,
 		totalM: grid.distanceM[grid.seconds - 1] ?? 0,

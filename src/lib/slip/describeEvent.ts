@@ -1,7 +1,7 @@
 import type { Gear } from '$lib/drivetrain/bike';
 import { hubTorque } from '$lib/drivetrain/hubTorque';
 import { excessDeg } from './findCandidates';
-import type { SlipEvent, WithLimits } from './analysis';
+import type { EventKind, SlipEvent, WithLimits } from './analysis';
 import { at, type Placed } from './candidateFeatures';
 import { reasonsFor } from './reasonsFor';
 import type { RideContext } from './rideContext';
@@ -31,7 +31,7 @@ export function describeEvent(
 	return {
 		startS: from,
 		endS: to + 1,
-		kind: afterRest ? 'failed pick-up' : 'slip',
+		kind: kindOf(context, placed, overrunCrankDeg.value, afterRest),
 		overrunCrankDeg,
 		overrunHubDeg: overrunCrankDeg.value * (gear?.ratio ?? 1),
 		gear,
@@ -42,6 +42,24 @@ export function describeEvent(
 		observed,
 		reasons: reasonsFor(context, placed, overrunCrankDeg.value, powerLost)
 	};
+}
+
+/** An overrun of more than a crank turn after which nobody drives until the wheel stands: the chain may be off. */
+const DROPPED_CHAIN_DEG = 500;
+const NO_DRIVE_S = 8;
+const STANDS_WITHIN_S = 90;
+
+function kindOf(context: RideContext, placed: Placed, overrunDeg: number, afterRest: boolean): EventKind {
+	if (overrunDeg >= DROPPED_CHAIN_DEG) {
+		const { pressing, grid } = context.signals;
+		let driven = false;
+		for (let t = placed.to + 1; t <= placed.to + NO_DRIVE_S; t++) driven ||= at(pressing, t) === 1;
+		let stands = false;
+		for (let t = placed.to + 1; t <= placed.to + STANDS_WITHIN_S && !stands; t++)
+			stands = at(grid.speedMps, t) < 0.5;
+		if (!driven && stands) return 'possible dropped chain';
+	}
+	return afterRest ? 'failed pick-up' : 'slip';
 }
 
 function overrun(context: RideContext, placed: Placed): WithLimits {

@@ -1,23 +1,34 @@
+import { REFERENCE_SLIP_CRANK_DEG } from './analysis';
+import observedModel from './model/observed.json';
+import type { ObservedModel } from './model/observedModel';
+import { treeLogOdds } from './model/treeModel';
+import { observationFeatures } from './observationFeatures';
+import { LEAST_REPORTED_DEG } from './reportLimits';
 import type { RideContext } from './rideContext';
 
-/** Standard errors of the excess that a slip must stand out by (first version, rule of thumb). */
-const CLEAR = 5;
+/** A limit beyond this is none: such an overrun is felt and heard rather than recorded. */
+const LARGEST_DEG = 400;
 
 /**
- * Smallest overrun that would be found at each second with 90 % probability, from the noise around it and the
- * state of the drive; never from what happens in that second itself.
+ * Smallest overrun that would be found at each second with 90 % probability. Learned from slips that were put into
+ * rides and found, or not, by detectors that had not seen the ride (tests/bench/training); it looks at noise, state
+ * and gears around the second, never at what happens in it.
  *
  * @param context what was learned of the ride
- * @returns crank degrees a second; NaN = none would be found
+ * @returns crank degrees a second; NaN = none would be found, as where nobody presses: no drive, no slip
  */
 export function detectionLimit(context: RideContext): Float64Array {
-	const { signals, noise, sinceRest, untilRest } = context;
-	const { cadenceRpm, powerW, seconds, irregular } = signals.grid;
-	const out = new Float64Array(seconds).fill(NaN);
-	for (let t = 0; t < seconds; t++) {
-		if (!signals.pressing[t] || irregular || Number.isNaN(powerW[t])) continue;
-		if (sinceRest[t] < 3 || untilRest[t] < 3) continue;
-		out[t] = 25 + CLEAR * 6 * cadenceRpm[t] * Math.max(0.006, noise[t]);
+	const model = observedModel as ObservedModel;
+	const { pressing, grid } = context.signals;
+	const columns = observationFeatures(context);
+	const out = new Float64Array(grid.seconds).fill(NaN);
+	const row = new Float64Array(columns.length);
+	for (let t = 0; t < grid.seconds; t++) {
+		if (!pressing[t] || Number.isNaN(grid.powerW[t])) continue;
+		for (let k = 0; k < row.length; k++) row[k] = columns[k][t];
+		const short = model.leastLogOdds - treeLogOdds(model, row);
+		const limitDeg = REFERENCE_SLIP_CRANK_DEG * Math.exp(short / model.sizeSlope);
+		if (limitDeg <= LARGEST_DEG) out[t] = Math.max(LEAST_REPORTED_DEG, limitDeg);
 	}
 	return out;
 }

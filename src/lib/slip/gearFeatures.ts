@@ -1,4 +1,5 @@
 import { at, type Placed } from './candidateFeatures';
+import { explainByGears } from './explainByGears';
 import { excessDeg } from './findCandidates';
 import type { RideContext } from './rideContext';
 
@@ -20,7 +21,12 @@ export const GEAR_FEATURES = [
 	'distance of second before from a gear',
 	'deg against followed gears',
 	'followed gears change near',
-	'followed gears change by'
+	'followed gears change by',
+	'gears alone against slip',
+	'cost of gears alone',
+	'cost with slip',
+	'deg beyond gears',
+	'changes of gear that explain'
 ];
 
 const CAP_S = 15;
@@ -66,7 +72,15 @@ export function gearFeatures(context: RideContext, placed: Placed, out: number[]
 	out.push(excessDeg(signals, from, to, Math.max(high, followed)), followed - lowest > 0.02 ? 1 : 0);
 	const earlier = at(path, from - 4);
 	const later = at(path, to + 4);
+	const explained = explainByGears(context, placed);
 	out.push(earlier >= 0 && later >= 0 ? ratios[later].logRatio - ratios[earlier].logRatio : NaN);
+	out.push(
+		explained.gearsOnly - explained.withSlip,
+		explained.gearsOnly,
+		explained.withSlip,
+		explained.excessDeg,
+		explained.changes
+	);
 }
 
 /** Distance of a ratio from the nearest known gear above a bound. */

@@ -17,7 +17,10 @@ export const POWER_FEATURES = [
 	'power two before of before',
 	'torque kept at peak',
 	'power at peak against seconds beside',
-	'power after peak against seconds beside'
+	'power after peak against seconds beside',
+	'power noise',
+	'power lost in power noise',
+	'power lost at peak in power noise'
 ];
 
 /** Power around a candidate against the power before it: in a slip it collapses together with the jump. */
@@ -49,6 +52,12 @@ export function powerFeatures(context: RideContext, placed: Placed, out: number[
 	out.push(ratio(at(powerW, peak) / at(cadenceRpm, peak), torqueBefore));
 	const beside = (t: number) => Math.max(25, (at(powerW, t - 1) + at(powerW, t + 1)) / 2);
 	out.push(ratio(at(powerW, peak), beside(peak)), ratio(at(powerW, peak + 1), beside(peak + 1)));
+	const powerNoise = context.powerNoise[peak];
+	out.push(
+		powerNoise,
+		(1 - finite(least)) / powerNoise,
+		(1 - ratio(at(powerW, peak), reference)) / powerNoise
+	);
 }
 
 function ratio(value: number, reference: number): number {

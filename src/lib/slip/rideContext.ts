@@ -8,6 +8,7 @@ import { nameGears, type NamedGears } from '$lib/drivetrain/nameGears';
 import { baselines, type Baselines } from './baselines';
 import { findCandidates, type Candidate } from './findCandidates';
 import { localNoise } from './localNoise';
+import { localPowerNoise } from './localPowerNoise';
 
 /** Everything that is learned of one ride before any excess is judged. */
 export interface RideContext {
@@ -23,6 +24,8 @@ export interface RideContext {
 	readonly gearRatios: Float64Array;
 	/** typical scatter of the ratio around each second */
 	readonly noise: Float64Array;
+	/** typical relative change of power from one pressing second to the next around each second */
+	readonly powerNoise: Float64Array;
 	readonly candidates: readonly Candidate[];
 	/** seconds since the crank last stood or the rider last did not press, counted up to 60 */
 	readonly sinceRest: Uint8Array;
@@ -50,6 +53,7 @@ export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext
 		named,
 		gearRatios: knownRatios(ratios, recordedRatios, named, bike),
 		noise: localNoise(signals),
+		powerNoise: localPowerNoise(signals),
 		candidates,
 		sinceRest: restDistance(signals.pressing, 1),
 		untilRest: restDistance(signals.pressing, -1),

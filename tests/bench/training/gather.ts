@@ -4,6 +4,7 @@ import { secondGrid } from '../../../src/lib/drivetrain/secondGrid';
 import { candidateFeatures, placeCandidate } from '../../../src/lib/slip/candidateFeatures';
 import { reportSizeDeg } from '../../../src/lib/slip/reportSizeDeg';
 import { rideContext } from '../../../src/lib/slip/rideContext';
+import { observationRows } from './observationRows';
 import type { LabelledRide, TrueEvent } from './labelledRides';
 
 /** All candidates of one ride with what they were. */
@@ -20,9 +21,13 @@ export interface GatheredRide {
 	readonly sizeDeg: number[];
 	/** index in events of the slip that it is, -1 = none, -2 = counted neither way */
 	readonly truth: number[];
+	/** observation features of the second in which each event begins */
+	readonly observation: Float64Array[];
 }
 
 const TOLERANCE_S = 3;
+/** smaller ones are never reported: nothing is learned from them */
+const LEAST_GATHERED_DEG = 36;
 /** a slip that leaves less than this is not taught as one: nothing of it can be seen */
 const LEAST_TAUGHT_DEG = 18;
 
@@ -40,14 +45,17 @@ export function gather(labelled: LabelledRide): GatheredRide {
 		startS: [],
 		overrunDeg: [],
 		sizeDeg: [],
-		truth: []
+		truth: [],
+		observation: observationRows(context, events)
 	};
 	for (const candidate of context.candidates) {
 		const placed = placeCandidate(context, candidate);
+		const sizeDeg = reportSizeDeg(context, placed);
+		if (sizeDeg < LEAST_GATHERED_DEG) continue;
 		out.rows.push(candidateFeatures(context, placed));
 		out.startS.push(placed.from);
 		out.overrunDeg.push(placed.carefulDeg);
-		out.sizeDeg.push(reportSizeDeg(context, placed));
+		out.sizeDeg.push(sizeDeg);
 		const was = whatItWas(events, placed.peak);
 		// a slip that left no jump of its size here teaches nothing: neither as one nor as none
 		const shown = was < 0 || Math.max(placed.carefulDeg, placed.generousDeg) >= 0.35 * events[was].crankDeg;

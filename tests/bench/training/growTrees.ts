@@ -19,6 +19,8 @@ export interface GrowOptions {
 	readonly monotone: Int8Array;
 	/** NaN counts as the lowest value where this is false */
 	readonly names: readonly string[];
+	/** log odds that each row has before the trees; 0 when left out */
+	readonly offset?: Float64Array;
 }
 
 const BINS = 64;
@@ -58,7 +60,7 @@ export function growTrees(
 		total += weight[i];
 	}
 	const bias = Math.log(positive / (total - positive));
-	const sum = new Float64Array(count).fill(bias);
+	const sum = Float64Array.from({ length: count }, (_, i) => bias + (options.offset?.[i] ?? 0));
 	const gradient = new Float64Array(count);
 	const hessian = new Float64Array(count);
 	const trees: TreeModel['trees'] = [];

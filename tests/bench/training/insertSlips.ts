@@ -33,19 +33,23 @@ function closeRide(ride: Ride, records: Records): Ride {
 }
 
 /** Records at which the rider presses, and whether the seconds around are free of rests. */
-function places(records: Records): { pressing: number[]; steady: number[] } {
+function places(records: Records): { pressing: number[]; steady: number[]; changing: number[] } {
 	const { rpm, watts, mps } = records;
 	const pressing: number[] = [];
 	const steady: number[] = [];
+	const changing: number[] = [];
 	const presses = (i: number) => rpm[i] >= 35 && mps[i] > 1.5 && !(watts[i] < 50);
+	const ratio = (i: number) => rpm[i] / mps[i];
 	for (let i = 8; i + 8 < rpm.length; i++) {
 		if (!presses(i) || !presses(i - 1)) continue;
 		pressing.push(i);
 		let calm = true;
 		for (let k = i - 6; k <= i + 5 && calm; k++) calm = presses(k);
 		if (calm) steady.push(i);
+		const step = Math.log((ratio(i + 3) * ratio(i + 4)) / (ratio(i - 3) * ratio(i - 4))) / 2;
+		if (Math.abs(step) > 0.035 && presses(i + 3) && presses(i - 3)) changing.push(i);
 	}
-	return { pressing, steady };
+	return { pressing, steady, changing };
 }
 
 /**
@@ -55,7 +59,8 @@ function places(records: Records): { pressing: number[]; steady: number[] } {
  * @param ride a healthy ride
  * @param everyS mean time between slips, s of pressing
  * @param chance stream of random numbers
- * @param calmShare share of slips that are put into steady pedalling; the others fall anywhere under load
+ * @param calmShare share of slips that are put into steady pedalling, at most 0.8; a fifth falls into changes of gear, the others
+ *   anywhere under load
  */
 export function insertSlips(
 	ride: Ride,
@@ -64,11 +69,17 @@ export function insertSlips(
 	calmShare = 0.5
 ): { ride: Ride; events: TrueEvent[] } {
 	const records = openRide(ride);
-	const { pressing, steady } = places(records);
+	const { pressing, steady, changing } = places(records);
 	const events: TrueEvent[] = [];
 	const wanted = Math.round(pressing.length / everyS);
 	for (let n = 0; n < wanted; n++) {
-		const from = chance.chance(calmShare) && steady.length > 0 ? steady : pressing;
+		const kind = chance.next();
+		const from =
+			kind < calmShare && steady.length > 0
+				? steady
+				: kind > 0.8 && changing.length > 0
+					? changing
+					: pressing;
 		const i = from[Math.floor(chance.next() * from.length)];
 		if (events.some((e) => Math.abs(e.t0 - records.timeS[i]) < 14)) continue;
 		events.push(putSlip(records, i, chance));
@@ -138,18 +149,19 @@ export function insertArtefacts(ride: Ride, everyS: number, chance: Random): Rid
 			const dip = 1 - chance.between(0.08, 0.45);
 			mps[i] *= dip;
 			if (chance.chance(0.3)) mps[i + 1] *= chance.between(dip, 1);
-		} else if (kind < 0.62) {
+		} else if (kind < 0.58) {
 			// a smaller chainring, and sprockets that follow one after the other until the old ratio is back
 			let factor = 1 + chance.between(0.2, 0.5);
 			for (let k = 0; k < 6 && factor > 1.03; k++) {
 				rpm[i + k] = Math.round(rpm[i + k] * factor);
-				watts[i + k] = Math.round(watts[i + k] * chance.between(0.6, 1));
-				if (chance.chance(0.7)) factor -= Math.min(factor - 1, chance.between(0.08, 0.25));
+				watts[i + k] = Math.round(watts[i + k] * chance.between(0.7, 1));
+				if (chance.chance(0.6)) factor -= Math.min(factor - 1, chance.between(0.08, 0.25));
 			}
 		} else if (kind < 0.78) {
 			const factor = 1 + chance.between(0.06, 0.24);
-			const dwell = 2 + Math.floor(chance.between(0, 4));
-			const eased = chance.chance(0.6) ? chance.between(0.5, 1) : 1;
+			// a shift that is taken back within two seconds is not seen on roads
+			const dwell = 3 + Math.floor(chance.between(0, 4));
+			const eased = chance.chance(0.6) ? chance.between(0.6, 1) : 1;
 			for (let k = 0; k < dwell; k++) {
 				rpm[i + k] = Math.round(rpm[i + k] * factor);
 				watts[i + k] = Math.round(watts[i + k] * (k === 0 || k === dwell - 1 ? eased : 1));

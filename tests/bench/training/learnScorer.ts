@@ -15,7 +15,11 @@ const RISING = [
 	'distance of peak from another gear',
 	'deepest speed dip',
 	'dip at peak',
-	'dip at peak, clock of the file'
+	'dip at peak, clock of the file',
+	'gears alone against slip',
+	'deg beyond gears',
+	'power lost in power noise',
+	'power lost at peak in power noise'
 ];
 /** ... and more of these never makes one more likely. */
 const FALLING = [
@@ -43,6 +47,10 @@ export interface ScorerOptions {
 	/** weight of a candidate in a real ride as recorded: there false alarms cost most */
 	readonly realWeight: number;
 	readonly largeWeight: number;
+	readonly generatedWeight: number;
+	readonly simulatedWeight: number;
+	/** weight of a candidate in a copy with look-alikes: they are put in far more often than they happen */
+	readonly lookAlikeWeight: number;
 }
 
 /** Grows the trees that score candidates from the parts that are given. */
@@ -60,8 +68,22 @@ export function learnScorer(parts: readonly TrainingPart[], options: ScorerOptio
 			target.push(was >= 0 ? 1 : 0);
 			if (was >= 0) {
 				const size = crankDeg < 55 ? 0.5 : crankDeg > 100 ? options.largeWeight : 1;
-				weight.push(size * (part.origin === 'generated' ? 0.5 : 1));
-			} else weight.push(part.origin === 'real' && part.asRecorded ? options.realWeight : 1);
+				weight.push(
+					size *
+						(part.origin === 'generated'
+							? options.generatedWeight
+							: part.origin === 'simulated'
+								? options.simulatedWeight
+								: 1)
+				);
+			} else
+				weight.push(
+					part.origin === 'real' && part.asRecorded
+						? options.realWeight
+						: part.lookAlikes
+							? options.lookAlikeWeight
+							: 1
+				);
 		});
 	}
 	const monotone = new Int8Array(FEATURE_NAMES.length);

@@ -11,6 +11,9 @@ export type Origin = 'real' | 'simulated' | 'generated';
 export interface TrainingPart extends GatheredRide {
 	readonly origin: Origin;
 	readonly asRecorded: boolean;
+	readonly lookAlikes: boolean;
+	/** put aside to learn what can be observed: never taught to the scorer */
+	readonly probe: boolean;
 }
 
 export interface TrainingPlan {
@@ -21,6 +24,11 @@ export interface TrainingPlan {
 	/** generated rides of each kind, from these seeds on */
 	readonly generated: number;
 	readonly firstSeed: number;
+	/** copies of each healthy ride with slips anywhere under load, to learn what can be observed */
+	readonly probeCopies: number;
+	/** generated slipping rides for the same */
+	readonly generatedProbes: number;
+	readonly firstProbeSeed: number;
 }
 
 /** Copies keep only what lies near the slips that were put in, so that no ride counts many times as healthy. */
@@ -56,17 +64,27 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 	let seed = 1;
 	for (const origin of ['real', 'simulated'] as const) {
 		for (const labelled of await labelledRides(origin)) {
-			parts.push({ ...gather(labelled), origin, asRecorded: true });
+			parts.push({ ...gather(labelled), origin, asRecorded: true, lookAlikes: false, probe: false });
 			if (labelled.events.length > 0 || labelled.name.includes('-slips')) continue;
 			for (let k = 0; k < plan.slipCopies; k++) {
 				// every third copy carries look-alikes as well
 				const ride = k % 3 === 2 ? insertArtefacts(labelled.ride, 60, random(seed++)) : labelled.ride;
 				const slipped = insertSlips(ride, 90, random(seed++), 0.55);
-				parts.push(copy({ ...labelled, ...slipped }, origin, true));
+				parts.push(copy({ ...labelled, ...slipped }, origin, true, k % 3 === 2));
+			}
+			for (let k = 0; k < plan.probeCopies; k++) {
+				const slipped = insertSlips(labelled.ride, 120, random(plan.firstProbeSeed + seed++), 0.1);
+				parts.push({
+					...gather({ ...labelled, ...slipped }),
+					origin,
+					asRecorded: false,
+					lookAlikes: false,
+					probe: true
+				});
 			}
 			for (let k = 0; k < plan.artefactCopies; k++) {
 				parts.push(
-					copy({ ...labelled, ride: insertArtefacts(labelled.ride, 60, random(seed++)) }, origin, false)
+					copy({ ...labelled, ride: insertArtefacts(labelled.ride, 60, random(seed++)) }, origin, false, true)
 				);
 			}
 		}
@@ -74,13 +92,24 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 	for (let k = 0; k < plan.generated; k++) {
 		for (const healthy of [true, false]) {
 			const labelled = generatedRide(plan.firstSeed + k, healthy);
-			if (labelled) parts.push(copy(labelled, 'generated', false));
+			if (labelled) parts.push(copy(labelled, 'generated', false, false));
 		}
+	}
+	for (let k = 0; k < plan.generatedProbes; k++) {
+		const labelled = generatedRide(plan.firstProbeSeed + k, false);
+		if (!labelled) continue;
+		parts.push({
+			...gather(labelled),
+			origin: 'generated',
+			asRecorded: false,
+			lookAlikes: false,
+			probe: true
+		});
 	}
 	return parts;
 }
 
-function copy(labelled: LabelledRide, origin: Origin, onlyNear: boolean): TrainingPart {
+function copy(labelled: LabelledRide, origin: Origin, onlyNear: boolean, lookAlikes: boolean): TrainingPart {
 	const all = gather(labelled);
 	const keep = all.startS.map(
 		(startS, i) =>
@@ -96,6 +125,8 @@ function copy(labelled: LabelledRide, origin: Origin, onlyNear: boolean): Traini
 		sizeDeg: chosen(all.sizeDeg),
 		truth: chosen(all.truth),
 		origin,
-		asRecorded: false
+		asRecorded: false,
+		lookAlikes,
+		probe: false
 	};
 }

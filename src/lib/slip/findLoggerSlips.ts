@@ -1,0 +1,128 @@
+import type { Ride } from '$lib/ride/ride';
+import { median } from '$lib/drivetrain/median';
+
+/** A slip in a logger's recording, at the logger's own clock. */
+export interface LoggerSlip {
+	readonly startS: number;
+	readonly endS: number;
+	readonly overrunCrankDeg: number;
+	/** wheel turns per crank turn before onset */
+	readonly ratio: number;
+	/** greatest instantaneous crank torque in the third of a second before onset, Nm; not a mean */
+	readonly torqueBeforeNm: number;
+	/** least instantaneous crank torque during the overrun, Nm */
+	readonly torqueDuringNm: number;
+	/** 90 % limits of the overrun from the scatter of the ratio, crank degrees */
+	readonly lowerDeg: number;
+	readonly upperDeg: number;
+}
+
+const BEFORE_S = 0.4;
+const LONGEST_S = 2.5;
+const LEAST_RPM = 30;
+/** The crank must run ahead by this much to begin an overrun, and by half of it to go on. */
+const AHEAD = 0.05;
+/** One step of a fine ratchet in a middle gear: about 5 crank degrees. */
+const LEAST_DEG = 5;
+/** Share of the torque that is lost when the driver lets go. */
+const LEAST_LOST = 0.45;
+/** After an overrun the engaged ratio is back within this. */
+const BACK_WITHIN = 0.03;
+
+/**
+ * Slips in a recording of 10 to 500 samples a second: the crank runs ahead of the ratio that was in, torque breaks
+ * off, and the same ratio is back afterwards. A shift leaves another ratio behind and keeps its torque.
+ *
+ * @param ride a ride with wheelRpm and cadenceRpm on one clock
+ * @returns slips in order; empty without these channels
+ */
+export function findLoggerSlips(ride: Ride): LoggerSlip[] {
+	const crank = ride.channels.cadenceRpm;
+	const wheel = ride.channels.wheelRpm;
+	if (!crank || !wheel || crank.timeS !== wheel.timeS) return [];
+	const torque = ride.channels.crankTorqueNm?.value ?? new Float64Array(crank.timeS.length).fill(NaN);
+	const { timeS } = crank;
+	const slips: LoggerSlip[] = [];
+	for (let i = 1; i < timeS.length; i++) {
+		const from = firstWithin(timeS, i, BEFORE_S);
+		if (i - from < 3 || !(crank.value[i] >= LEAST_RPM)) continue;
+		if (!(crank.value[i] > crank.value[i - 1] * (1 + AHEAD))) continue;
+		const ratio = ratioOf(crank.value, wheel.value, from, i);
+		if (!(crank.value[i] > (wheel.value[i] / ratio) * (1 + AHEAD))) continue;
+		const slip = follow(timeS, crank.value, wheel.value, torque, from, i, ratio);
+		if (!slip) continue;
+		slips.push(slip);
+		while (i + 1 < timeS.length && timeS[i + 1] <= slip.endS) i++;
+	}
+	return slips;
+}
+
+/** Follows an overrun to its end and decides what it was. */
+function follow(
+	timeS: Float64Array,
+	crank: Float64Array,
+	wheel: Float64Array,
+	torque: Float64Array,
+	from: number,
+	onset: number,
+	ratio: number
+): LoggerSlip | null {
+	let end = onset;
+	let deg = 0;
+	let least = Infinity;
+	while (end + 1 < timeS.length && timeS[end] - timeS[onset] < LONGEST_S) {
+		const engaged = wheel[end] / ratio;
+		if (!(crank[end] > engaged * (1 + AHEAD / 2))) break;
+		deg += 6 * (crank[end] - engaged) * (timeS[end + 1] - timeS[end]);
+		least = Math.min(least, torque[end]);
+		end++;
+	}
+	if (deg < LEAST_DEG || timeS[end] - timeS[onset] >= LONGEST_S) return null;
+	const before = greatest(torque, from, onset);
+	if (Number.isFinite(before) && Number.isFinite(least) && least > (1 - LEAST_LOST) * before) return null;
+	const after = ratioOf(crank, wheel, end, Math.min(timeS.length, end + (onset - from)));
+	if (Math.abs(Math.log(after / ratio)) > BACK_WITHIN) return null;
+	const scatter = ratioScatter(crank, wheel, from, onset, ratio);
+	const doubt = 1.645 * 6 * crank[onset] * scatter * Math.sqrt(timeS[end] - timeS[onset]);
+	return {
+		startS: timeS[onset],
+		endS: timeS[end],
+		overrunCrankDeg: deg,
+		ratio,
+		torqueBeforeNm: before,
+		torqueDuringNm: least,
+		lowerDeg: Math.max(0, deg - doubt),
+		upperDeg: deg + doubt
+	};
+}
+
+function firstWithin(timeS: Float64Array, i: number, reachS: number): number {
+	let from = i;
+	while (from > 0 && timeS[i] - timeS[from - 1] <= reachS) from--;
+	return from;
+}
+
+/** Median of wheel turns per crank turn; NaN where the crank hardly turned. */
+function ratioOf(crank: Float64Array, wheel: Float64Array, from: number, to: number): number {
+	const ratios: number[] = [];
+	for (let i = from; i < to; i++) if (crank[i] >= LEAST_RPM) ratios.push(wheel[i] / crank[i]);
+	return ratios.length >= 3 ? median(ratios) : NaN;
+}
+
+function ratioScatter(
+	crank: Float64Array,
+	wheel: Float64Array,
+	from: number,
+	to: number,
+	ratio: number
+): number {
+	let sum = 0;
+	for (let i = from; i < to; i++) sum += Math.abs(wheel[i] / crank[i] / ratio - 1);
+	return (1.2533 * sum) / Math.max(1, to - from);
+}
+
+function greatest(values: Float64Array, from: number, to: number): number {
+	let out = -Infinity;
+	for (let i = from; i < to; i++) if (values[i] > out) out = values[i];
+	return out;
+}

@@ -1,0 +1,2 @@
+/** Slower turns are mostly positioning the cranks. */
+export const TURNING_LEAST_RPM = 30;
