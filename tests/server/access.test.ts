@@ -148,13 +148,19 @@ describe('settings', () => {
 		const { ledger, actor } = freshLedger();
 		setSettings(ledger, actor, { timeZone: 'Asia/Tokyo' });
 		setSettings(ledger, actor, { workshopName: 'Hubs and more' });
-		expect(getSettings(ledger)).toEqual({ workshopName: 'Hubs and more', timeZone: 'Asia/Tokyo' });
+		expect(getSettings(ledger)).toEqual({
+			workshopName: 'Hubs and more',
+			timeZone: 'Asia/Tokyo',
+			uploadLimitMegabytes: 64
+		});
 	});
 
 	it('refuse a zone that does not exist', () => {
 		const { ledger, actor } = freshLedger();
 		expect(() => setSettings(ledger, actor, { timeZone: 'Mars/Olympus' })).toThrow('no time zone');
 		expect(() => setSettings(ledger, actor, { workshopName: '' })).toThrow('missing');
+		for (const uploadLimitMegabytes of [0, 1.5, NaN, 2001])
+			expect(() => setSettings(ledger, actor, { uploadLimitMegabytes })).toThrow('1 to 2000 MB');
 	});
 });
 

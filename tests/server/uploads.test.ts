@@ -1,5 +1,6 @@
 import { createHash, randomBytes } from 'node:crypto';
 import { existsSync, readdirSync, readFileSync, utimesSync, writeFileSync } from 'node:fs';
+import { open } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
@@ -8,10 +9,10 @@ import {
 	findImport,
 	finishUpload,
 	recoverUploads,
+	setSettings,
 	uploadOffset
 } from '$lib/server';
-import { sourcePath } from '$lib/server/store/sourceStore';
-import { writeSetting } from '$lib/server/settings/storedSetting';
+import { sourcePath, writeAll } from '$lib/server/store/sourceStore';
 import { freshLedger, rowsOf, storeSomething, type TestLedger } from './testLedger';
 
 const bytes = randomBytes(5000);
@@ -106,10 +107,10 @@ describe('an upload', () => {
 		await expect(appendToUpload(test.ledger, id, 0, from(bytes))).rejects.toMatchObject({
 			code: 'too-large'
 		});
-		writeSetting(test.ledger, 'uploadLimitBytes', '1000');
-		await expect(announced(test, 1001)).rejects.toMatchObject({ code: 'too-large' });
+		setSettings(test.ledger, test.actor, { uploadLimitMegabytes: 1 });
+		await expect(announced(test, 2 ** 20 + 1)).rejects.toMatchObject({ code: 'too-large' });
 		await expect(announced(test, 0)).rejects.toMatchObject({ code: 'wrong-value' });
-		await expect(storeSomething(test, { content: 'x'.repeat(1001) })).rejects.toMatchObject({
+		await expect(storeSomething(test, { content: 'x'.repeat(2 ** 20 + 1) })).rejects.toMatchObject({
 			code: 'too-large'
 		});
 		expect(readdirSync(join(test.ledger.folder, 'incoming'))).toEqual([id]);
@@ -155,6 +156,14 @@ describe('an upload', () => {
 		await recoverUploads(ledger);
 		expect(readdirSync(join(ledger.folder, 'incoming'))).toEqual([young]);
 		expect(() => uploadOffset(ledger, old)).toThrow('no such upload');
+	});
+});
+
+describe.runIf(existsSync('/dev/full'))('a full disk', () => {
+	it('is said in one sentence', async () => {
+		const full = await open('/dev/full', 'r+');
+		await expect(writeAll(full, bytes)).rejects.toMatchObject({ code: 'disk-full' });
+		await full.close();
 	});
 });
 

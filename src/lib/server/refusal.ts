@@ -13,6 +13,7 @@ export type LedgerRefusalCode =
 	| 'overlap'
 	| 'conflict'
 	| 'too-large'
+	| 'disk-full'
 	| 'wrong-offset'
 	| 'incomplete'
 	| 'not-allowed';

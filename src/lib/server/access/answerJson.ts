@@ -3,6 +3,7 @@ import { LedgerRefusal, type LedgerRefusalCode } from '../refusal';
 const STATUS: Partial<Record<LedgerRefusalCode, number>> = {
 	'not-found': 404,
 	'too-large': 413,
+	'disk-full': 507,
 	'wrong-offset': 409,
 	conflict: 409,
 	overlap: 409,

@@ -2,6 +2,8 @@ import { getLedger } from '../ledger/getLedger';
 import { recoverUploads } from '../store/recoverUploads';
 import { ImportRunner } from './importRunner';
 
+const CLEAR_UP_EVERY_MS = 6 * 3600 * 1000;
+
 let runner: ImportRunner | null = null;
 
 /**
@@ -12,9 +14,14 @@ export function startWebRunner(): void {
 	if (runner) return;
 	const ledger = getLedger();
 	const own = (runner = new ImportRunner(ledger));
-	void recoverUploads(ledger)
-		.catch((error) => console.error('Uploads could not be cleared up:', error))
-		.then(() => runner === own && own.start());
+	const clearUp = () =>
+		recoverUploads(ledger).catch((error) => console.error('Uploads could not be cleared up:', error));
+	void clearUp().then(() => runner === own && own.start());
+	const timer = setInterval(
+		() => (runner === own ? void clearUp() : clearInterval(timer)),
+		CLEAR_UP_EVERY_MS
+	);
+	timer.unref();
 }
 
 /** Something was queued: no need to wait for the next look. */

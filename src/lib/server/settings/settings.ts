@@ -3,19 +3,23 @@ import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
+import { MEGABYTE, uploadLimitBytes } from '../store/uploadLimit';
 import { readSetting, writeSetting } from './storedSetting';
 
 export interface Settings {
 	workshopName: string;
 	/** IANA name, e.g. "Europe/Lisbon" */
 	timeZone: string;
+	/** the largest file that is taken, 1 to 2000 MB */
+	uploadLimitMegabytes: number;
 }
 
 /** What the workshop set; the zone is the machine's until someone chooses one. */
 export function getSettings(ledger: Ledger): Settings {
 	return {
 		workshopName: readSetting(ledger, 'workshopName') ?? 'Our workshop',
-		timeZone: readSetting(ledger, 'timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone
+		timeZone: readSetting(ledger, 'timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+		uploadLimitMegabytes: uploadLimitBytes(ledger) / MEGABYTE
 	};
 }
 
@@ -29,11 +33,13 @@ export function setSettings(ledger: Ledger, actor: Actor, settings: Partial<Sett
 	if (settings.workshopName !== undefined)
 		changes.workshopName = checkText("The workshop's name", settings.workshopName, { min: 1, max: 120 });
 	if (settings.timeZone !== undefined) changes.timeZone = checkZone(settings.timeZone);
+	if (settings.uploadLimitMegabytes !== undefined)
+		changes.uploadLimitMegabytes = checkLimit(settings.uploadLimitMegabytes);
 	ledger.database
 		.transaction(() => {
 			const before = getSettings(ledger);
 			for (const [name, value] of Object.entries(changes)) {
-				writeSetting(ledger, name, value);
+				writeSetting(ledger, name, String(value));
 				leaveTrail(ledger, actor, 'changed', 'setting', name, {
 					before: before[name as keyof Settings],
 					after: value
@@ -41,6 +47,12 @@ export function setSettings(ledger: Ledger, actor: Actor, settings: Partial<Sett
 			}
 		})
 		.immediate();
+}
+
+function checkLimit(megabytes: number): number {
+	if (!(Number.isInteger(megabytes) && megabytes >= 1 && megabytes <= 2000))
+		throw new LedgerRefusal('wrong-value', 'The largest file may be 1 to 2000 MB.');
+	return megabytes;
 }
 
 function checkZone(timeZone: string): string {

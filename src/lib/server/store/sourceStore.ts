@@ -77,12 +77,23 @@ export function tooLarge(limitBytes: number): LedgerRefusal {
 	);
 }
 
+/**
+ * Writes a piece whole, at the file's end or at an offset.
+ *
+ * @throws LedgerRefusal disk-full
+ */
 export async function writeAll(file: FileHandle, piece: Uint8Array, at?: number): Promise<void> {
 	let written = 0;
-	while (written < piece.byteLength) {
-		const position = at === undefined ? null : at + written;
-		const { bytesWritten } = await file.write(piece, written, piece.byteLength - written, position);
-		written += bytesWritten;
+	try {
+		while (written < piece.byteLength) {
+			const position = at === undefined ? null : at + written;
+			const { bytesWritten } = await file.write(piece, written, piece.byteLength - written, position);
+			written += bytesWritten;
+		}
+	} catch (error) {
+		const { code } = error as NodeJS.ErrnoException;
+		if (code !== 'ENOSPC' && code !== 'EDQUOT') throw error;
+		throw new LedgerRefusal('disk-full', 'The disk that holds the ledger is full; make room and go on.');
 	}
 }
 
