@@ -64,6 +64,16 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(to - from).toBe(15);
 	});
 
+	it('shows the stretch as a gear fan and as a table of every second, both without a violation', async () => {
+		const { page } = desk;
+		await page.getByText('Cadence against speed: where').click();
+		await page.getByRole('img', { name: /^Cadence against speed with a ray/ }).waitFor();
+		await page.getByText('The shown stretch as a table').click();
+		const rows = page.getByRole('region', { name: 'Values of the shown stretch' }).locator('tbody tr');
+		expect(await rows.count()).toBe(16);
+		expect(await desk.accessibility()).toEqual([]);
+	});
+
 	it('counts a confirmed slip in the rate, leaves a rejected one out, and takes a verdict back', async () => {
 		const { page } = desk;
 		await page.getByRole('button', { name: 'Confirm: it is a slip' }).click();

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import GearFan from '$lib/charts/GearFan.svelte';
 import ObservedShare from '$lib/charts/ObservedShare.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
@@ -163,5 +164,37 @@ describe('SlipsOverDistance', () => {
 	it('keeps every line inside on a phone', () => {
 		const svg = svgOf(SlipsOverDistance, { lines, width: 340, formats });
 		for (const [, x] of svg.matchAll(/<path[^>]* d="M([\d.]+)/g)) expect(Number(x)).toBeLessThanOrEqual(340);
+	});
+});
+
+describe('GearFan', () => {
+	const cadence = new Float32Array(100).fill(80);
+	cadence[21] = 104;
+	const svg = () =>
+		svgOf(GearFan, {
+			width: 600,
+			speedKmh: new Float32Array(100).fill(24),
+			cadenceRpm: cadence,
+			drawn: () => true,
+			window: [0, 60] as const,
+			topSpeedKmh: 48,
+			topCadenceRpm: 120,
+			gears: [
+				{ label: '42/17', developmentM: 5 },
+				{ label: '42/30', developmentM: 2.83 }
+			],
+			slips: marks,
+			selectedId: null,
+			formats
+		});
+
+	it('draws a ray a gear and puts each slip of the window where the crank was fastest', () => {
+		expect(svg()).toMatchSnapshot();
+		// 24 km/h is half of the axis, 104 of 120 rpm near the top
+		expect(svg()).toContain('transform="translate(297,63.5)"');
+	});
+
+	it('leaves out slips outside the window', () => {
+		expect(svg()).not.toContain('>3<');
 	});
 });

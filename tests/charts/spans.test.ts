@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { endNumbers } from '$lib/charts/endNumbers';
+import { gearRays } from '$lib/charts/gearRays';
 import { mergedSpans } from '$lib/charts/mergedSpans';
 import { spansBetween } from '$lib/charts/spansBetween';
 import { spansPath } from '$lib/charts/spansPath';
@@ -92,4 +93,26 @@ it('spansPath draws each stretch as a rectangle, and a very short one still half
 	expect(spansPath([[2, 5]], 10, 20)).toBe('M2,10H5V30H2Z');
 	expect(spansPath([[7, 7]], 0, 4)).toBe('M7,0H7.5V4H7Z');
 	expect(spansPath([], 0, 4)).toBe('');
+});
+
+it('gearRays leave the drawing where speed or cadence ends, from the easiest gear to the hardest', () => {
+	const rays = gearRays(
+		[
+			{ label: 'hard', developmentM: 10 },
+			{ label: 'easy', developmentM: 2.5 }
+		],
+		30,
+		120,
+		0.05
+	);
+	// 120 rpm x 2.5 m = 18 km/h; 30 km/h / 10 m = 50 rpm
+	expect(rays).toEqual([
+		{ label: 'easy', speedKmh: 18, cadenceRpm: 120, labelled: true },
+		{ label: 'hard', speedKmh: 30, cadenceRpm: 50, labelled: true }
+	]);
+});
+
+it('gearRays leave out a label that would run into the one before', () => {
+	const gears = [5, 5.05, 8].map((developmentM) => ({ label: String(developmentM), developmentM }));
+	expect(gearRays(gears, 30, 120, 0.05).map(({ labelled }) => labelled)).toEqual([true, false, true]);
 });
