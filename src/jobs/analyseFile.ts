@@ -6,11 +6,11 @@ import { readFile } from 'node:fs/promises';
 import { RideRefused } from '$lib/ride/ride';
 import { analyseBytes } from './analysis/analyseBytes';
 import type { AnalyseAnswer, AnalyseRequest } from './analysis/messages';
+import { endWithParent } from './analysis/endWithParent';
 import { troubleForTests } from './analysis/troubleForTests';
 
+endWithParent();
 process.on('message', (request: AnalyseRequest) => void answer(request));
-// without its parent nobody waits for the result
-process.on('disconnect', () => process.exit(0));
 
 async function answer(request: AnalyseRequest): Promise<void> {
 	const reply = await analyse(request);

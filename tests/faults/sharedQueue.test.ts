@@ -1,4 +1,5 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { spawnSync } from 'node:child_process';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
@@ -102,6 +103,66 @@ describe('processes that share a ledger', () => {
 		ledger.close();
 	});
 });
+
+describe('a process that is killed', () => {
+	it('takes the child that analyses with it, even out of a file that never ends', async () => {
+		const folder = freshFolder();
+		const endless = join(folder, 'endless.fit');
+		writeFileSync(endless, 'TIME\n');
+		const importing = startImport(folder, [endless], { SLIP_LEDGER_TROUBLE: '1' });
+		const child = await until('the child', () => childOf(importing.child.pid!));
+		await until('the file to be analysed', () => {
+			const ledger = tryOpen(folder);
+			const n = ledger ? countOf(ledger, "SELECT count(*) AS n FROM import WHERE stage = 'analysing'") : 0;
+			ledger?.close();
+			return n;
+		});
+		// long enough to be inside the endless loop
+		await new Promise((resolve) => setTimeout(resolve, 500));
+		expect(isRunning(child)).toBe(true);
+		importing.child.kill('SIGKILL');
+		await importing.ended;
+		await until('the child to be gone', () => !isRunning(child), 5000);
+	});
+});
+
+interface Process {
+	pid: number;
+	parent: number;
+	state: string;
+}
+
+/** every process of this machine, also those that have ended but were not waited for (state Z) */
+function processes(): Process[] {
+	const listed = existsSync('/proc/self/stat')
+		? readdirSync('/proc')
+				.filter((name) => /^\d+$/.test(name))
+				.flatMap(fromProc)
+		: spawnSync('ps', ['-axo', 'pid=,ppid=,stat='], { encoding: 'utf8' }).stdout.trim().split('\n');
+	return listed.map((line) => {
+		const [pid, parent, state] = line.trim().split(/\s+/);
+		return { pid: Number(pid), parent: Number(parent), state };
+	});
+}
+
+function fromProc(pid: string): string[] {
+	try {
+		const stat = readFileSync(`/proc/${pid}/stat`, 'latin1');
+		const [state, parent] = stat.slice(stat.lastIndexOf(')') + 2).split(' ');
+		return [`${pid} ${parent} ${state}`];
+	} catch {
+		return [];
+	}
+}
+
+/** the first child process of a process; null while it has none */
+function childOf(parent: number): number | null {
+	return processes().find((other) => other.parent === parent)?.pid ?? null;
+}
+
+function isRunning(pid: number): boolean {
+	return processes().some((other) => other.pid === pid && !other.state.startsWith('Z'));
+}
 
 function tryOpen(folder: string): Ledger | null {
 	try {

@@ -31,7 +31,8 @@ const sound = {
 	trainer: false,
 	motorAssisted: false,
 	twin: null,
-	analysed: true
+	analysed: true,
+	analysisFailure: null
 };
 
 describe('rideStanding', () => {
@@ -44,6 +45,11 @@ describe('rideStanding', () => {
 		[{ trainer: true }, 'left out', 'ridden on an indoor trainer'],
 		[{ motorAssisted: true }, 'left out', 'a motor helped'],
 		[{ analysed: false }, 'left out', 'the present version of the analysis has no result for it yet'],
+		[
+			{ analysed: false, analysisFailure: 'No speed.' },
+			'left out',
+			'the present version of the analysis does not take it: No speed.'
+		],
 		[
 			{ twin: { fileName: 'a.fit', decision: 'same recording' as const } },
 			'left out',

@@ -25,6 +25,7 @@ interface StoredRide {
 	withdrawnReason: string | null;
 	example: number;
 	analysed: number;
+	analysisFailure: string | null;
 	totalM: number;
 	observedM: number;
 	drivenM: number;
@@ -44,10 +45,11 @@ const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS 
 	r.chosen_build_id AS chosenBuildId, r.rider_id AS riderId, p.code AS riderCode,
 	CASE WHEN t.withdrawn_ms IS NULL THEN t.id END AS twinId, t.file_name AS twinFileName,
 	r.twin_decision AS twinDecision, r.withdrawn_reason AS withdrawnReason, r.example,
-	s.ride_id IS NOT NULL AS analysed, coalesce(s.total_m, 0) AS totalM,
+	s.ride_id IS NOT NULL AS analysed, d.failure AS analysisFailure, coalesce(s.total_m, 0) AS totalM,
 	coalesce(s.observed_m, 0) AS observedM, coalesce(s.driven_m, 0) AS drivenM
 	FROM ride r
 	LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version
+	LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version
 	LEFT JOIN person p ON p.id = r.rider_id
 	LEFT JOIN ride t ON t.id = r.twin_of`;
 
@@ -87,7 +89,8 @@ function withBuilds(rides: readonly StoredRide[], periods: readonly FittedPeriod
 			trainer: (ride.trainer ?? ride.fileTrainer) === 1,
 			motorAssisted: ride.motorAssisted === 1,
 			twin: ride.twinId === null ? null : { fileName: ride.twinFileName ?? '', decision: ride.twinDecision },
-			analysed: ride.analysed === 1
+			analysed: ride.analysed === 1,
+			analysisFailure: ride.analysisFailure
 		});
 		return { ...ride, endMs, build, buildId: build.kind === 'build' ? build.buildId : null, standing };
 	});

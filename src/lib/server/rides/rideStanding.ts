@@ -14,6 +14,8 @@ export interface StandingFacts {
 	} | null;
 	/** false while the current analysis version has no result for it */
 	readonly analysed: boolean;
+	/** why the current analysis version could not give one; null = it may still come */
+	readonly analysisFailure: string | null;
 }
 
 export interface Standing {
@@ -34,7 +36,12 @@ export function rideStanding(facts: StandingFacts): Standing {
 	if (facts.trainer) return standing('left out', 'ridden on an indoor trainer');
 	if (facts.motorAssisted) return standing('left out', 'a motor helped');
 	if (!facts.analysed)
-		return standing('left out', 'the present version of the analysis has no result for it yet');
+		return standing(
+			'left out',
+			facts.analysisFailure === null
+				? 'the present version of the analysis has no result for it yet'
+				: `the present version of the analysis does not take it: ${facts.analysisFailure}`
+		);
 	const needs = [...(twin ? [twinQuestion(twin.fileName)] : []), ...buildQuestions(facts.build)];
 	if (needs.length > 0) return { state: 'needs an answer', reason: null, needs };
 	return { state: 'counted', reason: null, needs };
