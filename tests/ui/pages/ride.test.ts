@@ -109,7 +109,7 @@ describe('gainedCloseUp', () => {
 
 describe('readOut', () => {
 	it('names what is not known instead of writing nought', () => {
-		const items = readOut(data, 3, createFormats('en-GB', 'UTC'));
+		const items = readOut(data, data.raw.gained, 3, createFormats('en-GB', 'UTC'));
 		const value = (name: string) => items.find((item) => item.name === name)?.value.replace('\u00a0', ' ');
 		expect(value('Time')).toBe('0:03');
 		expect(value('Speed')).toBe('18.0 km/h');

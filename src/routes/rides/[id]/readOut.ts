@@ -24,9 +24,15 @@ export interface ReadOutItem {
 /**
  * Everything known of one second of the ride, in the order of the strips.
  *
+ * @param gained the gained angle as the strip counts it, hub degrees
  * @param atS seconds from the first record; outside the ride the nearest second is read
  */
-export function readOut(data: StripData, atS: number, formats: ChartFormats): ReadOutItem[] {
+export function readOut(
+	data: StripData,
+	gained: Float32Array,
+	atS: number,
+	formats: ChartFormats
+): ReadOutItem[] {
 	const i = Math.min(data.length - 1, Math.max(0, Math.round(atS)));
 	const unit = (value: number, name: string, decimals = 0) =>
 		Number.isNaN(value) ? 'not known' : `${formats.number(value, decimals)}\u00a0${name}`;
@@ -36,7 +42,7 @@ export function readOut(data: StripData, atS: number, formats: ChartFormats): Re
 		formats.clock(i),
 		unit(data.distanceM[i] / 1000, 'km', 2),
 		DRIVE_STATES[data.state[i]] ?? 'not known',
-		Number.isNaN(raw.gained[i]) ? 'not known' : `${formats.number(raw.gained[i])}°`,
+		Number.isNaN(gained[i]) ? 'not known' : `${formats.number(gained[i])}°`,
 		unit(raw.cadenceRpm[i], 'rpm'),
 		unit(raw.engagedCadenceRpm[i], 'rpm'),
 		unit(raw.speedKmh[i], 'km/h', 1),
