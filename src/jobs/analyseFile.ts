@@ -9,7 +9,7 @@ import type { AnalyseAnswer, AnalyseRequest } from './analysis/messages';
 import { endWithParent } from './analysis/endWithParent';
 import { troubleForTests } from './analysis/troubleForTests';
 
-endWithParent();
+endWithParent(Number(process.argv[2]));
 process.on('message', (request: AnalyseRequest) => void answer(request));
 
 async function answer(request: AnalyseRequest): Promise<void> {

@@ -65,7 +65,7 @@ export class AnalysisChild {
 	#start(): ChildProcess {
 		this.#files = 0;
 		const heapMegabytes = Math.ceil((this.limits.residentBytes * 1.5) / 2 ** 20);
-		return fork(this.entry, {
+		return fork(this.entry, [String(process.pid)], {
 			serialization: 'advanced',
 			execArgv: [`--max-old-space-size=${heapMegabytes}`],
 			stdio: ['ignore', 'ignore', 'inherit', 'ipc']
