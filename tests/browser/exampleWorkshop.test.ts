@@ -64,10 +64,12 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(to - from).toBe(15);
 	});
 
-	it('shows the stretch as a gear fan and as a table of every second, both without a violation', async () => {
+	it('shows the stretch as a gear fan, on the track and as a table of every second, without a violation', async () => {
 		const { page } = desk;
 		await page.getByText('Cadence against speed: where').click();
 		await page.getByRole('img', { name: /^Cadence against speed with a ray/ }).waitFor();
+		await page.getByText('Where it was ridden').click();
+		await page.getByRole('img', { name: /^Track of the ride/ }).waitFor();
 		await page.getByText('The shown stretch as a table').click();
 		const rows = page.getByRole('region', { name: 'Values of the shown stretch' }).locator('tbody tr');
 		expect(await rows.count()).toBe(16);

@@ -18,6 +18,8 @@ export interface StripData {
 	readonly state: Float32Array;
 	readonly distanceM: Float32Array;
 	readonly detectionLimitCrankDeg: Float32Array;
+	/** null when the recording holds none */
+	readonly positions: { readonly latitudeDeg: Float32Array; readonly longitudeDeg: Float32Array } | null;
 }
 const STRIP_NAMES = [
 	'gained',
@@ -38,6 +40,7 @@ export function rideStripData(channels: RideTraces): StripData {
 	const unknown = new Float32Array(channels.length).fill(NaN);
 	const trace = (name: string) => channels.traces[name] ?? unknown;
 	const state = trace('state');
+	const { latitudeDeg, longitudeDeg } = channels.traces;
 	const raw: Record<StripName, Float32Array> = {
 		gained: gainedSinceEngaged(trace('gainedHubDeg'), state, REST_STATES),
 		cadenceRpm: trace('cadenceRpm'),
@@ -55,6 +58,7 @@ export function rideStripData(channels: RideTraces): StripData {
 		top: each((values) => max(values) ?? 0),
 		state,
 		distanceM: trace('distanceM'),
-		detectionLimitCrankDeg: trace('detectionLimitCrankDeg')
+		detectionLimitCrankDeg: trace('detectionLimitCrankDeg'),
+		positions: latitudeDeg && longitudeDeg ? { latitudeDeg, longitudeDeg } : null
 	};
 }

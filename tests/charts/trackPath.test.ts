@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest';
+import RideTrack from '$lib/charts/RideTrack.svelte';
+import { trackPath } from '$lib/charts/trackPath';
+import { svgOf } from './svgOf';
+
+const f32 = (...values: number[]) => Float32Array.from(values);
+
+describe('trackPath', () => {
+	it('keeps the shape: a degree of longitude at 60 degrees north is half as long as one of latitude', () => {
+		const track = trackPath(f32(59.95, 60.05, 60.05), f32(10, 10, 10.1), [1000, 1000])!;
+		const [a, b, c] = [0, 1, 2].map((second) => track.at(second)!);
+		expect((c.x - b.x) / (a.y - b.y)).toBeCloseTo(0.5, 2);
+		expect(a.y).toBeGreaterThan(b.y);
+	});
+
+	it('breaks the line where a position is missing and has no place there', () => {
+		const track = trackPath(f32(50, 50.01, NaN, 50.02), f32(8, 8, 8, 8.01), [300, 300])!;
+		expect(track.path.match(/M/g)?.length).toBe(2);
+		expect(track.at(2)).toBeNull();
+	});
+
+	it('stays inside the drawing', () => {
+		const track = trackPath(f32(50, 50.3, 50.1), f32(8, 8.9, 8.4), [400, 300])!;
+		expect(track.width).toBeLessThanOrEqual(400);
+		expect(track.height).toBeLessThanOrEqual(300);
+	});
+
+	it('draws nothing for a ride without positions or on the spot', () => {
+		expect(trackPath(f32(NaN, NaN), f32(NaN, NaN), [300, 300])).toBeNull();
+		expect(trackPath(f32(50, 50), f32(8, 8), [300, 300])).toBeNull();
+	});
+});
+
+describe('RideTrack', () => {
+	it('marks events where they happened, those without a position not at all', () => {
+		const slip = (id: number, startS: number) =>
+			({ id, number: id, startS, endS: startS + 1, standing: 'unreviewed' }) as const;
+		const svg = svgOf(RideTrack, {
+			latitudeDeg: f32(50, 50.01, NaN, 50.02),
+			longitudeDeg: f32(8, 8, 8, 8.01),
+			slips: [slip(1, 1), slip(2, 2)],
+			selectedId: null,
+			cursorS: null,
+			width: 300,
+			onopen: () => {}
+		});
+		expect(svg).toContain('with 1 event"');
+		expect(svg).toContain('>1<');
+		expect(svg).not.toContain('>2<');
+	});
+});
