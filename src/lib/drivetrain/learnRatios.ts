@@ -1,5 +1,4 @@
 import type { DriveSignals } from './driveSignals';
-import { median } from './median';
 
 /** A ratio at which this ride's crank and wheel turn together. */
 export interface LearnedRatio {
@@ -33,7 +32,7 @@ export function learnRatios(signals: DriveSignals): LearnedRatio[] {
 	let total = 0;
 	for (let t = 1; t + 1 < logRatio.length; t++) {
 		if (!pressing[t]) continue;
-		const near = median([logRatio[t - 1], logRatio[t], logRatio[t + 1]]);
+		const near = middleOf(logRatio[t - 1], logRatio[t], logRatio[t + 1]);
 		if (Math.abs(logRatio[t - 1] - near) > steady || Math.abs(logRatio[t + 1] - near) > steady) continue;
 		const bin = Math.floor((logRatio[t] - LOWEST) / BIN);
 		if (bin >= 0 && bin < bins) {
@@ -43,6 +42,12 @@ export function learnRatios(signals: DriveSignals): LearnedRatio[] {
 	}
 	const smooth = smoothed(counts, Math.max(0.007, Math.min(0.014, 0.6 * signals.noise)) / BIN);
 	return peaks(smooth, counts, total);
+}
+
+/** The middle one of three; the second where a neighbour was not recorded. */
+function middleOf(a: number, b: number, c: number): number {
+	if (Number.isNaN(a + c)) return b;
+	return a + b + c - Math.max(a, b, c) - Math.min(a, b, c);
 }
 
 /** Convolution with a normal kernel of the given width in bins. */

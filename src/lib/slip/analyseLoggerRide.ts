@@ -11,6 +11,8 @@ const PRESSING_W = 30;
 const SMALLEST_SEEN_DEG = 12;
 /** How much of an overrun a sensor's own settling may add, share; common practice, no source. */
 const SETTLING = 0.3;
+/** Accuracy of a torque sensor and of one crank turn as a mean; common practice, no source. */
+const TORQUE_ACCURACY = 0.1;
 
 /** True where crank and wheel were recorded together, fast enough for the logger's own way of finding slips. */
 export function isLoggerRide(ride: Ride): boolean {
@@ -18,7 +20,7 @@ export function isLoggerRide(ride: Ride): boolean {
 	return cadenceRpm !== undefined && wheelRpm !== undefined && cadenceRpm.timeS.length > 5 * ride.durationS;
 }
 
-/** Slips of a logger's ride as events; torque is the mean over the last second, never the instantaneous one. */
+/** Slips of a logger's ride as events; torque is the mean over the last crank turn, never the instantaneous one. */
 export function loggerEvents(
 	ride: Ride,
 	context: RideContext,
@@ -36,7 +38,7 @@ export function loggerEvents(
 			overrunCrankDeg: overrunOf(slip),
 			overrunHubDeg: slip.overrunCrankDeg * slip.ratio,
 			gear,
-			hubTorqueNm: meanTorque(context, second, ratio, bike.powerAt ?? 'crank'),
+			hubTorqueNm: meanTorque(slip, ratio, bike.powerAt ?? 'crank'),
 			powerLost: Number.isFinite(slip.torqueBeforeNm) ? strengthOf(slip) : null,
 			// too few logger rides to calibrate on: the share of torque that was lost stands for it
 			strength: strengthOf(slip),
@@ -77,15 +79,13 @@ function nearestGear(gears: readonly Gear[], ratio: number): Gear | null {
 	return best && Math.abs(Math.log(best.ratio / ratio)) < 0.04 ? best : null;
 }
 
-function meanTorque(
-	context: RideContext,
-	second: number,
-	ratio: number,
-	powerAt: 'crank' | 'hub'
-): WithLimits | null {
-	const { powerW, cadenceRpm } = context.signals.grid;
-	const value = hubTorque(powerW[second - 1], cadenceRpm[second - 1], ratio, powerAt);
-	return value >= 0 ? { value, lower: 0.9 * value, upper: 1.1 * value } : null;
+/** Mean over the last crank turn, with the accuracy of a torque sensor; null where none was recorded. */
+function meanTorque(slip: LoggerSlip, ratio: number, powerAt: 'crank' | 'hub'): WithLimits | null {
+	const { meanTorqueNm } = slip;
+	if (!(meanTorqueNm >= 0)) return null;
+	// hubTorque works from power: at 60 rpm a torque of T is a power of 2 pi T
+	const value = hubTorque(2 * Math.PI * meanTorqueNm, 60, ratio, powerAt);
+	return { value, lower: (1 - TORQUE_ACCURACY) * value, upper: (1 + TORQUE_ACCURACY) * value };
 }
 
 function reasonsFor(slip: LoggerSlip): string[] {

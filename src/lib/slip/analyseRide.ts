@@ -11,6 +11,7 @@ import { detectionLimit } from './detectionLimit';
 import { driveStates, driveTraces } from './driveTraces';
 import { observedStretches } from './observedStretches';
 import { rideContext } from './rideContext';
+import { rideExposure } from './rideExposure';
 import { rideWarnings } from './rideWarnings';
 import { strengthOfSigns } from './strengthOfSigns';
 import { takeEvents } from './takeEvents';
@@ -51,6 +52,7 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 	);
 	const events = logger ? loggerEvents(ride, context, named.gears, bike) : found;
 	for (const event of events) states.fill(SLIP, Math.floor(event.startS), Math.ceil(event.endS));
+	const marksS = ride.marks.map((mark) => mark.timeS);
 	return {
 		analysisVersion: ANALYSIS_VERSION,
 		totalM: grid.distanceM[grid.seconds - 1] ?? 0,
@@ -60,8 +62,9 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 		events,
 		gears: named.gears,
 		warnings: [...ride.warnings, ...rideWarnings(ride, context, bike, named)],
-		marksS: ride.marks.map((mark) => mark.timeS),
+		marksS,
 		gaps: ride.gaps,
+		exposure: rideExposure(context, states, observed, marksS, powerAt),
 		traces: driveTraces(context, named.gears, states, limitDeg, powerAt)
 	};
 }

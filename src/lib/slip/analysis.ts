@@ -1,5 +1,6 @@
 import type { Gear } from '$lib/drivetrain/bike';
 import type { RideWarning, Span } from '$lib/ride/ride';
+import type { RideExposure } from './exposure';
 
 /** The reference slip: what a rider clearly feels and a 1 Hz recording can show, in crank degrees. */
 export const REFERENCE_SLIP_CRANK_DEG = 90;
@@ -99,5 +100,7 @@ export interface RideAnalysis {
 	/** rider's laps, seconds from the first record */
 	readonly marksS: readonly number[];
 	readonly gaps: readonly Span[];
+	/** what was driven and observed, by hub torque and gear and by hour */
+	readonly exposure: RideExposure;
 	readonly traces: DriveTraces;
 }

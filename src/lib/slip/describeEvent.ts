@@ -1,8 +1,8 @@
 import type { Gear } from '$lib/drivetrain/bike';
-import { hubTorque } from '$lib/drivetrain/hubTorque';
 import { excessDeg } from './findCandidates';
 import type { EventKind, SlipEvent, WithLimits } from './analysis';
 import { at, type Placed } from './candidateFeatures';
+import { onsetTorques } from './onsetTorques';
 import { reasonsFor } from './reasonsFor';
 import type { RideContext } from './rideContext';
 
@@ -35,7 +35,7 @@ export function describeEvent(
 		overrunCrankDeg,
 		overrunHubDeg: overrunCrankDeg.value * (gear?.ratio ?? 1),
 		gear,
-		hubTorqueNm: gear && !afterRest ? torqueBefore(context, from, gear.ratio, powerAt) : null,
+		hubTorqueNm: torqueBefore(context, from, powerAt),
 		powerLost,
 		strength,
 		atM: grid.distanceM[from],
@@ -76,13 +76,8 @@ function overrun(context: RideContext, placed: Placed): WithLimits {
 }
 
 /** Mean hub torque of the last engaged seconds before onset, with limits; null = not known. */
-function torqueBefore(context: RideContext, from: number, ratio: number, powerAt: 'crank' | 'hub') {
-	const { grid, pressing } = context.signals;
-	const values: number[] = [];
-	for (let t = from - 1; t >= 0 && t >= from - 3 && pressing[t]; t--) {
-		const torque = hubTorque(grid.powerW[t], grid.cadenceRpm[t], ratio, powerAt);
-		if (torque >= 0) values.push(torque);
-	}
+function torqueBefore(context: RideContext, from: number, powerAt: 'crank' | 'hub') {
+	const values = onsetTorques(context, from, powerAt);
 	if (values.length === 0) return null;
 	const value = values.reduce((sum, torque) => sum + torque, 0) / values.length;
 	const spread =

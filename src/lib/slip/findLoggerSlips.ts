@@ -10,6 +10,8 @@ export interface LoggerSlip {
 	readonly ratio: number;
 	/** greatest instantaneous crank torque in the third of a second before onset, Nm; not a mean */
 	readonly torqueBeforeNm: number;
+	/** mean crank torque over the last whole crank turn before onset, Nm */
+	readonly meanTorqueNm: number;
 	/** least instantaneous crank torque during the overrun, Nm */
 	readonly torqueDuringNm: number;
 	/** 90 % limits of the overrun from the scatter of the ratio, crank degrees */
@@ -24,8 +26,8 @@ const LEAST_RPM = 30;
 const AHEAD = 0.05;
 /** One step of a fine ratchet in a middle gear: about 5 crank degrees. */
 const LEAST_DEG = 5;
-/** Share of the torque that is lost when the driver lets go. */
-const LEAST_LOST = 0.45;
+/** Share of the torque half a turn before that is lost at the least when the driver lets go. */
+const LEAST_LOST = 0.25;
 /** After an overrun the engaged ratio is back within this. */
 const BACK_WITHIN = 0.03;
 
@@ -79,7 +81,7 @@ function follow(
 	}
 	if (deg < LEAST_DEG || timeS[end] - timeS[onset] >= LONGEST_S) return null;
 	const before = greatest(torque, from, onset);
-	if (Number.isFinite(before) && Number.isFinite(least) && least > (1 - LEAST_LOST) * before) return null;
+	if (keepsTorque(timeS, torque, onset, end, crank[onset - 1])) return null;
 	const after = ratioOf(crank, wheel, end, Math.min(timeS.length, end + (onset - from)));
 	if (Math.abs(Math.log(after / ratio)) > BACK_WITHIN) return null;
 	const scatter = ratioScatter(crank, wheel, from, onset, ratio);
@@ -90,10 +92,36 @@ function follow(
 		overrunCrankDeg: deg,
 		ratio,
 		torqueBeforeNm: before,
+		meanTorqueNm: meanOf(torque, firstWithin(timeS, onset - 1, 60 / crank[onset - 1]) + 1, onset),
 		torqueDuringNm: least,
 		lowerDeg: Math.max(0, deg - doubt),
 		upperDeg: deg + doubt
 	};
+}
+
+/**
+ * Whether torque goes on as it did half a crank turn before, where the other leg stood the same: at a dead centre
+ * torque is small without any slip.
+ */
+function keepsTorque(
+	timeS: Float64Array,
+	torque: Float64Array,
+	onset: number,
+	end: number,
+	rpm: number
+): boolean {
+	const halfTurnS = 30 / rpm;
+	const earlier = firstWithin(timeS, onset, halfTurnS);
+	const expected = meanOf(torque, earlier, earlier + (end - onset));
+	const during = meanOf(torque, onset, end);
+	if (Number.isNaN(expected + during)) return false;
+	return during > (1 - LEAST_LOST) * expected;
+}
+
+function meanOf(values: Float64Array, from: number, to: number): number {
+	let sum = 0;
+	for (let i = Math.max(0, from); i < to; i++) sum += values[i];
+	return sum / (to - Math.max(0, from));
 }
 
 function firstWithin(timeS: Float64Array, i: number, reachS: number): number {

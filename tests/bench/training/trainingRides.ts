@@ -4,6 +4,7 @@ import { simulateRide } from '../../../sample-rides/generator/simulateRide';
 import { gather, type GatheredRide } from './gather';
 import { insertArtefacts, insertSlips } from './insertSlips';
 import { labelledRides, type LabelledRide } from './labelledRides';
+import { thinRecords } from './thinRecords';
 
 export type Origin = 'real' | 'simulated' | 'generated';
 
@@ -70,7 +71,9 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 				// every third copy carries look-alikes as well
 				const ride = k % 3 === 2 ? insertArtefacts(labelled.ride, 60, random(seed++)) : labelled.ride;
 				const slipped = insertSlips(ride, 90, random(seed++), 0.55);
-				parts.push(copy({ ...labelled, ...slipped }, origin, true, k % 3 === 2));
+				const thin = k % 5 === 4 && origin === 'simulated';
+				const recorded = thin ? thinRecords(slipped.ride, random(seed++)) : slipped.ride;
+				parts.push(copy({ ...labelled, ride: recorded, events: slipped.events }, origin, !thin, k % 3 === 2));
 			}
 			for (let k = 0; k < plan.probeCopies; k++) {
 				const slipped = insertSlips(labelled.ride, 120, random(plan.firstProbeSeed + seed++), 0.1);

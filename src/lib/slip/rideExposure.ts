@@ -1,0 +1,118 @@
+import { DRIVE_STATES, type DriveState, type ObservedStretch } from './analysis';
+import type { ExposureAmount, ExposureCell, ExposureHour, RideExposure } from './exposure';
+import { HUB_TORQUE_EDGES_NM, hubTorqueBin } from './hubTorqueBins';
+import { markExposures } from './markExposures';
+import { onsetGear, onsetTorque } from './onsetTorques';
+import type { RideContext } from './rideContext';
+
+/** States in which the rider drives the wheel; they make the driven distance. */
+const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shifting', 'picking up', 'slip']);
+
+type Sums = { -readonly [name in keyof ExposureAmount]: number };
+
+/**
+ * Driven and observed distance, time, crank turns and pick-ups of a ride by hub torque and gear, and by
+ * hour. Each second is filed as a slip that began in it would be: with the gear and the mean hub torque of
+ * the last engaged seconds before it. Where that torque is not known (right after a rest, below 30 rpm,
+ * without power, in no known gear) the second has a bin of its own, because "not known" is no small torque.
+ * A pick-up begins where pressing begins after coasting, soft pedalling or standing, as failed pick-ups do;
+ * what follows missing records is none. Its torque is never known.
+ *
+ * @param context what was learned of the ride
+ * @param states state of the drive a second, index in DRIVE_STATES
+ * @param observed observed stretches in order
+ * @param marksS rider's laps, seconds from the first record
+ * @param powerAt where power is measured
+ * @returns cells and hours that each add up to the ride; only those in which anything was driven or observed
+ */
+export function rideExposure(
+	context: RideContext,
+	states: Uint8Array,
+	observed: readonly ObservedStretch[],
+	marksS: readonly number[],
+	powerAt: 'crank' | 'hub'
+): RideExposure {
+	const { grid } = context.signals;
+	const driven = Uint8Array.from(states, (state) => (UNDER_DRIVE.has(DRIVE_STATES[state]) ? 1 : 0));
+	const seen = new Uint8Array(grid.seconds);
+	for (const { startS, endS } of observed) seen.fill(1, startS, endS);
+	const cells = new Map<string, { place: Place; sums: Sums }>();
+	const hours = new Map<number, Sums>();
+	for (let t = 0; t < grid.seconds; t++) {
+		if (!driven[t] && !seen[t]) continue;
+		const place = placeOf(context, t, powerAt);
+		const key = `${place.torqueFromNm}|${place.gear}`;
+		if (!cells.has(key)) cells.set(key, { place, sums: nothing() });
+		const hour = Math.floor(t / 3600);
+		if (!hours.has(hour)) hours.set(hour, nothing());
+		const second = amountOf(context, states, t, driven[t] === 1, seen[t] === 1);
+		for (const sums of [cells.get(key)!.sums, hours.get(hour)!]) add(sums, second);
+	}
+	return {
+		cells: [...cells.values()].map(({ place, sums }): ExposureCell => ({ ...place, ...sums })).sort(inOrder),
+		hours: [...hours].map(([hour, sums]): ExposureHour => ({ hour, ...sums })),
+		marks: markExposures(marksS, driven, seen)
+	};
+}
+
+type Place = Pick<ExposureCell, 'torqueFromNm' | 'torqueToNm' | 'gear' | 'ratio'>;
+
+function placeOf(context: RideContext, second: number, powerAt: 'crank' | 'hub'): Place {
+	const gear = onsetGear(context, second);
+	const bin = hubTorqueBin(onsetTorque(context, second, powerAt));
+	return {
+		torqueFromNm: bin < 0 ? null : HUB_TORQUE_EDGES_NM[bin],
+		torqueToNm: bin < 0 ? null : (HUB_TORQUE_EDGES_NM[bin + 1] ?? null),
+		gear: gear?.label ?? null,
+		ratio: gear?.ratio ?? null
+	};
+}
+
+/** What one second adds. A second stands for the way to the next one, so the last has none. */
+function amountOf(
+	context: RideContext,
+	states: Uint8Array,
+	t: number,
+	driven: boolean,
+	seen: boolean
+): ExposureAmount {
+	const { distanceM, cadenceRpm, seconds } = context.signals.grid;
+	const metres = t + 1 < seconds ? distanceM[t + 1] - distanceM[t] : 0;
+	const turns = driven && cadenceRpm[t] > 0 ? cadenceRpm[t] / 60 : 0;
+	const begins = context.sinceRest[t] === 1 && t > 0 && DRIVE_STATES[states[t - 1]] !== 'not observed';
+	const pickUps = driven && begins ? 1 : 0;
+	return {
+		drivenM: driven ? metres : 0,
+		drivenS: driven ? 1 : 0,
+		observedM: seen ? metres : 0,
+		observedS: seen ? 1 : 0,
+		drivenTurns: turns,
+		observedTurns: seen ? turns : 0,
+		pickUps,
+		observedPickUps: seen ? pickUps : 0
+	};
+}
+
+function nothing(): Sums {
+	return {
+		drivenM: 0,
+		drivenS: 0,
+		observedM: 0,
+		observedS: 0,
+		drivenTurns: 0,
+		observedTurns: 0,
+		pickUps: 0,
+		observedPickUps: 0
+	};
+}
+
+function add(sums: Sums, second: ExposureAmount): void {
+	for (const name of Object.keys(sums) as (keyof ExposureAmount)[]) sums[name] += second[name];
+}
+
+/** By torque, what is not known last; then by ratio. */
+function inOrder(a: ExposureCell, b: ExposureCell): number {
+	const torque = (a.torqueFromNm ?? Infinity) - (b.torqueFromNm ?? Infinity);
+	if (torque < 0 || torque > 0) return torque;
+	return (a.ratio ?? 0) - (b.ratio ?? 0);
+}
