@@ -10,14 +10,27 @@ export interface RateFigures {
 	readonly confidence: number;
 }
 
+export interface RateWords {
+	/** short, for the large figure */
+	readonly value: string;
+	/** limits, confidence, exposure */
+	readonly sentence: string;
+	/** the same to follow a colon */
+	readonly clause: string;
+}
+
 /**
  * A rate in words. "0" is never written: no event found bounds the rate and does not make it nothing.
  *
- * @returns value (short, for the large figure) and sentence (limits, confidence, exposure)
  * @example rateWords({ count: 0, observedM: 98000, ... upperPerHundredKm: 3.76 }, formats).value
  * // "none found; at most 3.8 per 100 observed km"
  */
-export function rateWords(rate: RateFigures, formats: Formats): { value: string; sentence: string } {
+export function rateWords(rate: RateFigures, formats: Formats): RateWords {
+	const { value, sentence } = wordsOf(rate, formats);
+	return { value, sentence, clause: sentence.charAt(0).toLowerCase() + sentence.slice(1) };
+}
+
+function wordsOf(rate: RateFigures, formats: Formats): { value: string; sentence: string } {
 	const exposure = formats.km(rate.observedM).replace('\u00a0km', '\u00a0observed\u00a0km');
 	const confidence = formats.share(rate.confidence);
 	if (rate.upperPerHundredKm === null || rate.ratePerHundredKm === null) {
