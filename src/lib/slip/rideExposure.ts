@@ -1,3 +1,4 @@
+import type { Gear } from '$lib/drivetrain/bike';
 import { DRIVE_STATES, type DriveState, type ObservedStretch } from './analysis';
 import type { ExposureAmount, ExposureCell, ExposureHour, RideExposure } from './exposure';
 import { HUB_TORQUE_EDGES_NM, hubTorqueBin } from './hubTorqueBins';
@@ -7,6 +8,8 @@ import type { RideContext } from './rideContext';
 
 /** States in which the rider drives the wheel; they make the driven distance. */
 const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shifting', 'picking up', 'slip']);
+
+const NOT_OBSERVED = DRIVE_STATES.indexOf('not observed');
 
 type Sums = { -readonly [name in keyof ExposureAmount]: number };
 
@@ -36,30 +39,32 @@ export function rideExposure(
 	const driven = Uint8Array.from(states, (state) => (UNDER_DRIVE.has(DRIVE_STATES[state]) ? 1 : 0));
 	const seen = new Uint8Array(grid.seconds);
 	for (const { startS, endS } of observed) seen.fill(1, startS, endS);
-	const cells = new Map<string, { place: Place; sums: Sums }>();
-	const hours = new Map<number, Sums>();
+	const cells = new Map<number, { place: Place; sums: Sums }>();
+	const hours: Sums[] = [];
 	for (let t = 0; t < grid.seconds; t++) {
 		if (!driven[t] && !seen[t]) continue;
-		const place = placeOf(context, t, powerAt);
-		const key = `${place.torqueFromNm}|${place.gear}`;
-		if (!cells.has(key)) cells.set(key, { place, sums: nothing() });
-		const hour = Math.floor(t / 3600);
-		if (!hours.has(hour)) hours.set(hour, nothing());
-		const second = amountOf(context, states, t, driven[t] === 1, seen[t] === 1);
-		for (const sums of [cells.get(key)!.sums, hours.get(hour)!]) add(sums, second);
+		const gear = onsetGear(context, t);
+		const bin = hubTorqueBin(onsetTorque(context, t, powerAt));
+		const key = (gear ? context.named.gears.indexOf(gear) + 1 : 0) * BINS + bin + 1;
+		let cell = cells.get(key);
+		if (!cell) cells.set(key, (cell = { place: placeOf(gear, bin), sums: nothing() }));
+		addSecond(cell.sums, context, states, t, driven[t], seen[t]);
+		addSecond((hours[Math.floor(t / 3600)] ??= nothing()), context, states, t, driven[t], seen[t]);
 	}
 	return {
 		cells: [...cells.values()].map(({ place, sums }): ExposureCell => ({ ...place, ...sums })).sort(inOrder),
-		hours: [...hours].map(([hour, sums]): ExposureHour => ({ hour, ...sums })),
+		// hours in which nothing was driven or observed were skipped above
+		hours: Object.entries(hours).map(([hour, sums]): ExposureHour => ({ hour: Number(hour), ...sums })),
 		marks: markExposures(marksS, driven, seen)
 	};
 }
 
+/** torque bins and "not known" */
+const BINS = HUB_TORQUE_EDGES_NM.length + 1;
+
 type Place = Pick<ExposureCell, 'torqueFromNm' | 'torqueToNm' | 'gear' | 'ratio'>;
 
-function placeOf(context: RideContext, second: number, powerAt: 'crank' | 'hub'): Place {
-	const gear = onsetGear(context, second);
-	const bin = hubTorqueBin(onsetTorque(context, second, powerAt));
+function placeOf(gear: Gear | null, bin: number): Place {
 	return {
 		torqueFromNm: bin < 0 ? null : HUB_TORQUE_EDGES_NM[bin],
 		torqueToNm: bin < 0 ? null : (HUB_TORQUE_EDGES_NM[bin + 1] ?? null),
@@ -68,29 +73,28 @@ function placeOf(context: RideContext, second: number, powerAt: 'crank' | 'hub')
 	};
 }
 
-/** What one second adds. A second stands for the way to the next one, so the last has none. */
-function amountOf(
+/** Adds one second. It stands for the way to the next one, so the last second of a ride has none. */
+function addSecond(
+	sums: Sums,
 	context: RideContext,
 	states: Uint8Array,
 	t: number,
-	driven: boolean,
-	seen: boolean
-): ExposureAmount {
+	driven: number,
+	seen: number
+): void {
 	const { distanceM, cadenceRpm, seconds } = context.signals.grid;
 	const metres = t + 1 < seconds ? distanceM[t + 1] - distanceM[t] : 0;
-	const turns = driven && cadenceRpm[t] > 0 ? cadenceRpm[t] / 60 : 0;
-	const begins = context.sinceRest[t] === 1 && t > 0 && DRIVE_STATES[states[t - 1]] !== 'not observed';
-	const pickUps = driven && begins ? 1 : 0;
-	return {
-		drivenM: driven ? metres : 0,
-		drivenS: driven ? 1 : 0,
-		observedM: seen ? metres : 0,
-		observedS: seen ? 1 : 0,
-		drivenTurns: turns,
-		observedTurns: seen ? turns : 0,
-		pickUps,
-		observedPickUps: seen ? pickUps : 0
-	};
+	sums.observedM += seen * metres;
+	sums.observedS += seen;
+	if (!driven) return;
+	const turns = cadenceRpm[t] > 0 ? cadenceRpm[t] / 60 : 0;
+	const begins = context.sinceRest[t] === 1 && t > 0 && states[t - 1] !== NOT_OBSERVED ? 1 : 0;
+	sums.drivenM += metres;
+	sums.drivenS++;
+	sums.drivenTurns += turns;
+	sums.observedTurns += seen * turns;
+	sums.pickUps += begins;
+	sums.observedPickUps += seen * begins;
 }
 
 function nothing(): Sums {
@@ -104,10 +108,6 @@ function nothing(): Sums {
 		pickUps: 0,
 		observedPickUps: 0
 	};
-}
-
-function add(sums: Sums, second: ExposureAmount): void {
-	for (const name of Object.keys(sums) as (keyof ExposureAmount)[]) sums[name] += second[name];
 }
 
 /** By torque, what is not known last; then by ratio. */
