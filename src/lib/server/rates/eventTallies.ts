@@ -1,5 +1,6 @@
 import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
 
 /** How the events of one ride stand. The first three are those that the rate is about. */
@@ -33,7 +34,12 @@ export const IN_THE_RATE = `(e.kind = 'slip' AND e.observed = 1
  *
  * @param rideIds only of these; of all when not given
  */
-export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): Map<number, EventTally> {
+export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): ReadonlyMap<number, EventTally> {
+	if (rideIds === undefined) return remember(ledger, 'tallies', () => readTallies(ledger));
+	return readTallies(ledger, rideIds);
+}
+
+function readTallies(ledger: Ledger, rideIds?: readonly number[]): Map<number, EventTally> {
 	const only = rideIds ? 'AND e.ride_id IN (SELECT value FROM json_each(@rideIds))' : '';
 	const rows = ledger.database
 		.prepare<[object], EventTally & { rideId: number }>(

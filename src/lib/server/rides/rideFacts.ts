@@ -1,6 +1,7 @@
 import { buildOfRide, type BuildOfRide, type FittedPeriod } from '$lib/hardware/buildOfRide';
 import { listPeriods } from '../hardware/fittedPeriods';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
 import { rideStanding, type Standing } from './rideStanding';
 
@@ -54,7 +55,12 @@ const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS 
 	LEFT JOIN ride t ON t.id = r.twin_of`;
 
 /** Every ride, or every one on a wheel, in order of its start. */
-export function allRideFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {
+export function allRideFacts(ledger: Ledger, onWheelId?: number): readonly RideFacts[] {
+	if (onWheelId === undefined) return remember(ledger, 'rides', () => readFacts(ledger));
+	return readFacts(ledger, onWheelId);
+}
+
+function readFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {
 	const where = onWheelId === undefined ? '' : 'WHERE r.wheel_id = @onWheelId';
 	const rides = ledger.database
 		.prepare<[object], StoredRide>(`${SELECT} ${where} ORDER BY r.started_ms, r.id`)

@@ -1,0 +1,26 @@
+import type { Ledger } from './openLedger';
+
+const remembered = new WeakMap<Ledger, Map<string, { key: number; value: unknown }>>();
+
+/** A number that changes with everything that statistics are made of, whichever process changes it. */
+export function evidenceKey(ledger: Ledger): number {
+	return ledger.database.prepare<[], { changes: number }>('SELECT changes FROM evidence').get()!.changes;
+}
+
+/**
+ * What was computed before from the same evidence, else computed now. The value is shared: nobody may
+ * change it. Within a transaction nothing is kept, since its changes may still be taken back.
+ *
+ * @param name of what is computed; the same name always stands for the same computation
+ */
+export function remember<Value>(ledger: Ledger, name: string, compute: () => Value): Value {
+	if (ledger.database.inTransaction) return compute();
+	const key = evidenceKey(ledger);
+	const known = remembered.get(ledger)?.get(name);
+	if (known?.key === key) return known.value as Value;
+	// a change that comes in between makes the value newer than its key: it is computed once too often
+	const value = compute();
+	if (!remembered.has(ledger)) remembered.set(ledger, new Map());
+	remembered.get(ledger)!.set(name, { key, value });
+	return value;
+}
