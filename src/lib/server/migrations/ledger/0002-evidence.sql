@@ -48,6 +48,27 @@ BEGIN UPDATE evidence SET changes = changes + 1; END;
 CREATE TRIGGER evidence_derivation_removed AFTER DELETE ON derivation
 BEGIN UPDATE evidence SET changes = changes + 1; END;
 
+CREATE TRIGGER evidence_wheel_added AFTER INSERT ON wheel
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_wheel_changed AFTER UPDATE ON wheel
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_wheel_removed AFTER DELETE ON wheel
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+
+CREATE TRIGGER evidence_build_added AFTER INSERT ON build
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_build_changed AFTER UPDATE ON build
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_build_removed AFTER DELETE ON build
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+
+CREATE TRIGGER evidence_verdict_added AFTER INSERT ON verdict
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_verdict_changed AFTER UPDATE ON verdict
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_verdict_removed AFTER DELETE ON verdict
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+
 -- the current analysis version is a setting
 CREATE TRIGGER evidence_setting_added AFTER INSERT ON setting WHEN NEW.name = 'analysisVersion'
 BEGIN UPDATE evidence SET changes = changes + 1; END;
