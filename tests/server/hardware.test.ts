@@ -9,6 +9,7 @@ import {
 	listRides,
 	listWheels,
 	rideView,
+	setSettings,
 	wheelView
 } from '$lib/server';
 import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
@@ -65,6 +66,15 @@ describe('fitBuild', () => {
 			expect(() => fitBuild(test.ledger, test.actor, { wheelId, buildId, ...wrong })).toThrow(
 				expect.objectContaining({ code: 'wrong-value' })
 			);
+	});
+
+	it("says in the workshop's own time what stands in the way", () => {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		setSettings(test.ledger, test.actor, { timeZone: 'Asia/Tokyo' });
+		expect(() =>
+			fitBuild(test.ledger, test.actor, { wheelId, buildId, from: '2026-05-03T20:00:00Z', until: at(0) })
+		).toThrow('On Wheel A the build "Old" was fitted from 4 May 2026, 07:00 (Asia/Tokyo) and still is');
 	});
 
 	it('is also guarded by the database itself', () => {

@@ -5,6 +5,7 @@ import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { giveRidesTheOnlyWheel } from '../rides/giveRidesTheOnlyWheel';
+import { inWorkshopZone } from '../settings/inWorkshopZone';
 import { findBuild } from './builds';
 import { findWheel } from './wheels';
 
@@ -71,7 +72,10 @@ export function endFittedPeriod(ledger: Ledger, actor: Actor, periodId: number, 
 				.get(periodId);
 			if (!period) throw new LedgerRefusal('not-found', 'There is no such fitted period.');
 			if (period.untilMs !== null)
-				throw new LedgerRefusal('conflict', `This build came off on ${toInstant(period.untilMs)} already.`);
+				throw new LedgerRefusal(
+					'conflict',
+					`This build came off on ${inWorkshopZone(ledger, period.untilMs)} already.`
+				);
 			endPeriod(ledger, actor, period, untilMs);
 		})
 		.immediate();
@@ -90,7 +94,7 @@ function endPeriod(ledger: Ledger, actor: Actor, period: FittedPeriod, untilMs: 
 	if (untilMs <= period.fromMs)
 		throw new LedgerRefusal(
 			'wrong-value',
-			`A build must come off later than it was fitted (${toInstant(period.fromMs)}).`
+			`A build must come off later than it was fitted, which was on ${inWorkshopZone(ledger, period.fromMs)}.`
 		);
 	ledger.database.prepare('UPDATE fitted_period SET until_ms = ? WHERE id = ?').run(untilMs, period.id);
 	leaveTrail(ledger, actor, 'took off', 'fitted period', period.id, { until: toInstant(untilMs) });
@@ -109,9 +113,9 @@ function refuseOverlap(
 		)
 		.get(wheel.id, wanted.untilMs ?? 9e15, wanted.fromMs);
 	if (!other) return;
-	const until = other.untilMs === null ? 'and still is' : `until ${toInstant(other.untilMs)}`;
+	const until = other.untilMs === null ? 'and still is' : `until ${inWorkshopZone(ledger, other.untilMs)}`;
 	throw new LedgerRefusal(
 		'overlap',
-		`On ${wheel.name} the build "${other.name}" was fitted from ${toInstant(other.fromMs)} ${until}; a wheel carries one build at a time.`
+		`On ${wheel.name} the build "${other.name}" was fitted from ${inWorkshopZone(ledger, other.fromMs)} ${until}; a wheel carries one build at a time.`
 	);
 }
