@@ -34,7 +34,7 @@ import {
 
 const programme = {
 	workshop: { name: 'Example', timeZone: 'Europe/Lisbon' },
-	riders: [{ code: 'R1' }],
+	riders: [{ code: 'R1', lapsMeanSlips: true }],
 	wheels: [{ id: 'W1', name: 'Wheel 1', hub: 'a hub', circumferenceM: 2.2 }],
 	builds: [
 		{
@@ -88,6 +88,11 @@ const TABLES = [
 	'result',
 	'slip_event',
 	'observed_stretch',
+	'exposure_cell',
+	'exposure_hour',
+	'rider_mark',
+	'recording_kind',
+	'rider_mark_answer',
 	'verdict',
 	'import',
 	'source'

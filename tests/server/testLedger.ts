@@ -111,6 +111,8 @@ export function analysedFile(change: Partial<AnalysedFile> = {}): AnalysedFile {
 		drivenM: 25_000,
 		observed: [{ startS: 0, endS: 2400, startM: 0, endM: 20_000 }],
 		events: [],
+		exposure: { cells: [], hours: [], marks: [] },
+		recording: { speedFrom: 'wheel', rhythm: 'each second' },
 		detail: { gears: [], warnings: [], sensors: [], marksS: [], gaps: [], pauses: [] },
 		channels: [packChannel('speedMps', speedMps, 0.001), packChannel('cadenceRpm', cadenceRpm, 0.05)],
 		...change

@@ -1,4 +1,5 @@
 import { decodeRide } from '$lib/ride/decodeRide';
+import { recordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning } from '$lib/ride/ride';
 import { analyseRide } from '$lib/slip/analyseRide';
 import type { AnalysedFile } from './messages';
@@ -27,6 +28,8 @@ export async function analyseBytes(bytes: Uint8Array, fileName: string): Promise
 		drivenM: analysis.drivenM,
 		observed: analysis.observed,
 		events: analysis.events,
+		exposure: analysis.exposure,
+		recording: recordingKind(ride),
 		detail: {
 			gears: analysis.gears,
 			warnings: eachOnce([...ride.warnings, ...analysis.warnings]),

@@ -1,6 +1,8 @@
 import type { Gear } from '$lib/drivetrain/bike';
+import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
 import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
+import type { RideExposure } from '$lib/slip/exposure';
 
 /** What the server asks of the child process: one file at a time. */
 export interface AnalyseRequest {
@@ -55,6 +57,8 @@ export interface AnalysedFile {
 	readonly drivenM: number;
 	readonly observed: readonly ObservedStretch[];
 	readonly events: readonly SlipEvent[];
+	readonly exposure: RideExposure;
+	readonly recording: RecordingKind;
 	readonly detail: ResultDetail;
 	readonly channels: readonly PackedChannel[];
 }

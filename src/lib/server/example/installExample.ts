@@ -27,6 +27,7 @@ interface ExampleIds {
 export async function installExample(ledger: Ledger, actor: Actor): Promise<void> {
 	const { folder, programme } = readProgramme();
 	const ids = ledger.database.transaction(() => addHardware(ledger, actor, programme)).immediate();
+	const lapsMeanSlips = new Map(programme.riders.map((rider) => [rider.code, rider.lapsMeanSlips]));
 	for (const ride of programme.rides) {
 		const name = basename(ride.file);
 		await storeFile(ledger, actor, {
@@ -37,7 +38,8 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 				riderId: ids.riders.get(ride.rider),
 				// only what the programme says for certain: an outdoor ride may still be refused as a trainer's
 				trainer: ride.trainer || null,
-				wet: ride.wet ?? null
+				wet: ride.wet ?? null,
+				lapsMeanSlips: lapsMeanSlips.get(ride.rider) ?? null
 			},
 			example: true
 		});

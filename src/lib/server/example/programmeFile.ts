@@ -6,7 +6,11 @@ import { LedgerRefusal } from '../refusal';
 /** What of programme.json the ledger takes over. */
 export interface Programme {
 	readonly workshop: { readonly name: string; readonly timeZone: string };
-	readonly riders: readonly { readonly code: string }[];
+	readonly riders: readonly {
+		readonly code: string;
+		/** the rider presses a lap when a slip is felt, and for nothing else */
+		readonly lapsMeanSlips?: boolean;
+	}[];
 	readonly wheels: readonly {
 		readonly id: string;
 		readonly name: string;

@@ -7,6 +7,8 @@ export interface RideHints {
 	riderId?: number | null;
 	trainer?: boolean | null;
 	wet?: boolean | null;
+	/** the rider says that a lap was pressed when a slip was felt */
+	lapsMeanSlips?: boolean | null;
 }
 
 /**
@@ -20,6 +22,7 @@ export function writeHints(ledger: Ledger, hints: RideHints): string {
 	if (hints.riderId != null) kept.riderId = existing(ledger, 'person', hints.riderId);
 	if (typeof hints.trainer === 'boolean') kept.trainer = hints.trainer;
 	if (typeof hints.wet === 'boolean') kept.wet = hints.wet;
+	if (typeof hints.lapsMeanSlips === 'boolean') kept.lapsMeanSlips = hints.lapsMeanSlips;
 	return JSON.stringify(kept);
 }
 

@@ -1,5 +1,6 @@
 import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { saveExposure } from '../exposure/saveExposure';
 import { attachVerdicts } from '../review/attachVerdicts';
 
 /** Writes one result of a ride with its events and stretches. Belongs in the caller's transaction. */
@@ -15,6 +16,7 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 	const addStretch = database.prepare('INSERT OR IGNORE INTO observed_stretch VALUES (?, ?, ?, ?, ?, ?)');
 	for (const { startS, endS, startM, endM } of file.observed)
 		addStretch.run(rideId, version, startS, endS, startM, endM);
+	saveExposure(ledger, rideId, file);
 	const addEvent = database.prepare(
 		`INSERT INTO slip_event (ride_id, version, start_s, end_s, at_m, kind, overrun_crank_deg,
 			overrun_crank_lower_deg, overrun_crank_upper_deg, overrun_hub_deg, gear, hub_torque_nm,

@@ -12,6 +12,8 @@ export interface RideAnswers {
 	riderId?: number | null;
 	trainer?: boolean | null;
 	wet?: boolean | null;
+	/** the rider's word: a lap was pressed when a slip was felt */
+	lapsMeanSlips?: boolean | null;
 }
 
 /** answer -> column; the names of columns come from here and nowhere else */
@@ -20,7 +22,8 @@ const COLUMNS = {
 	buildId: 'chosen_build_id',
 	riderId: 'rider_id',
 	trainer: 'trainer',
-	wet: 'wet'
+	wet: 'wet',
+	lapsMeanSlips: 'laps_mean_slips'
 } as const;
 const REFERS_TO = { wheelId: 'wheel', buildId: 'build', riderId: 'person' } as const;
 
@@ -117,8 +120,8 @@ export function decideTwin(
 function readRide(ledger: Ledger, rideId: number): Record<string, unknown> {
 	const ride = ledger.database
 		.prepare<[number], Record<string, unknown>>(
-			`SELECT wheel_id, chosen_build_id, rider_id, trainer, wet, twin_of, twin_decision, withdrawn_ms,
-				withdrawn_reason FROM ride WHERE id = ?`
+			`SELECT wheel_id, chosen_build_id, rider_id, trainer, wet, laps_mean_slips, twin_of, twin_decision,
+				withdrawn_ms, withdrawn_reason FROM ride WHERE id = ?`
 		)
 		.get(rideId);
 	if (!ride) throw new LedgerRefusal('not-found', 'There is no such ride.');
