@@ -36,7 +36,7 @@ export default defineConfig(({ mode }) =>
 							test: {
 								name: 'unit',
 								include: [
-									'tests/{ride,drivetrain,slip,reliability,hardware,release,charts,ui,server,jobs,cli,lint,published,sample-rides}/**/*.test.ts'
+									'tests/{ride,drivetrain,slip,reliability,hardware,release,charts,ui,server,jobs,cli,routes,lint,published,sample-rides}/**/*.test.ts'
 								],
 								environment: 'node'
 							}

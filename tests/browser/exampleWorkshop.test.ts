@@ -72,7 +72,7 @@ describe('the example workshop, from the first start to a comparison', () => {
 		await page.getByRole('img', { name: /^Track of the ride/ }).waitFor();
 		await page.getByText('The shown stretch as a table').click();
 		const rows = page.getByRole('region', { name: 'Values of the shown stretch' }).locator('tbody tr');
-		expect(await rows.count()).toBe(16);
+		await expect.poll(() => rows.count()).toBe(16);
 		expect(await desk.accessibility()).toEqual([]);
 	});
 

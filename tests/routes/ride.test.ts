@@ -2,12 +2,12 @@ import { describe, expect, it } from 'vitest';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { createFormats } from '$lib/ui/formats';
 import type { EventView } from '$lib/server/views';
-import { cadenceDomain } from '../../../src/routes/rides/[id]/cadenceDomain';
-import { gainedCloseUp } from '../../../src/routes/rides/[id]/gainedCloseUp';
-import { gainedDomain } from '../../../src/routes/rides/[id]/gainedDomain';
-import { readOut } from '../../../src/routes/rides/[id]/readOut';
-import { rideStripData } from '../../../src/routes/rides/[id]/rideStripData';
-import { standingOf, standingWords } from '../../../src/routes/rides/[id]/standingOf';
+import { cadenceDomain } from '../../src/routes/rides/[id]/cadenceDomain';
+import { gainedCloseUp } from '../../src/routes/rides/[id]/gainedCloseUp';
+import { gainedDomain } from '../../src/routes/rides/[id]/gainedDomain';
+import { readOut } from '../../src/routes/rides/[id]/readOut';
+import { rideStripData } from '../../src/routes/rides/[id]/rideStripData';
+import { standingOf, standingWords } from '../../src/routes/rides/[id]/standingOf';
 
 const DRIVING = DRIVE_STATES.indexOf('driving');
 const COASTING = DRIVE_STATES.indexOf('coasting');

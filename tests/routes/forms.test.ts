@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { LedgerRefusal } from '$lib/server';
-import { answered, decimal, neededId, pathId, rowId, text } from '../../../src/routes/forms';
-import { answersOf, reasonOf } from '../../../src/routes/rides/[id]/answersOf';
+import { answered, decimal, neededId, pathId, rowId, text } from '../../src/routes/forms';
+import { answersOf, reasonOf } from '../../src/routes/rides/[id]/answersOf';
 
 const form = (fields: Record<string, string>) => {
 	const data = new FormData();

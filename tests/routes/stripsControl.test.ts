@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { STRIP_MARGIN } from '$lib/charts/strip';
-import { StripsControl } from '../../../src/routes/rides/[id]/stripsControl.svelte';
+import { StripsControl } from '../../src/routes/rides/[id]/stripsControl.svelte';
 
 const WIDTH = 1000 + STRIP_MARGIN.left + STRIP_MARGIN.right;
 const box = { left: 0, width: WIDTH } as DOMRect;

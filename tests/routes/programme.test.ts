@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { BuildRow, RateView } from '$lib/server/views';
-import { nextStep } from '../../../src/routes/nextStep';
-import { rateRows } from '../../../src/routes/rateRows';
-import { rateScaleEnd } from '../../../src/routes/rateScaleEnd';
+import { nextStep } from '../../src/routes/nextStep';
+import { rateRows } from '../../src/routes/rateRows';
+import { rateScaleEnd } from '../../src/routes/rateScaleEnd';
 
 const rate = (count: number, perHundred: number | null, lower: number, upper: number | null): RateView => ({
 	count,
