@@ -48,9 +48,30 @@ describe('slipsAsTable', () => {
 	it('never says that there were no slips, but on which share of the ride none was found', () => {
 		const text = slipsAsTable('a.fit', analyseRide(toRide(steadyRecords())));
 		expect(text).toMatch(
-			/No slip of the reference size was found on the \d+ % of this ride that could have shown one\./
+			/No slip of the reference size was found on the (more than )?\d+ % of this ride that could have shown one\./
 		);
 		expect(text.toLowerCase()).not.toContain('no slips');
+	});
+
+	it('counts what the rate counts: slips of the reference size on observed stretches, no other kind', () => {
+		const found = slipping();
+		const [slip] = found.events;
+		const large = { ...slip, observed: true, overrunCrankDeg: { value: 120, lower: 100, upper: 140 } };
+		const text = (...events: (typeof slip)[]) => slipsAsTable('a.fit', { ...found, events });
+		expect(text(large)).toMatch(/^1 slip of the reference size/m);
+		expect(text(large, large)).toMatch(/^2 slips of the reference size/m);
+		for (const other of [
+			{ ...large, kind: 'failed pick-up' as const },
+			{ ...large, observed: false },
+			{ ...large, overrunCrankDeg: { value: 89, lower: 70, upper: 110 } }
+		])
+			expect(text(other)).toMatch(/^No slip of the reference size was found/m);
+	});
+
+	it('never rounds the observed share up to all or down to none of the ride', () => {
+		const found = { ...slipping(), events: [], totalM: 100_000 };
+		expect(slipsAsTable('a.fit', { ...found, observedM: 100 })).toContain('on the less than 1 %');
+		expect(slipsAsTable('a.fit', { ...found, observedM: 99_900 })).toContain('on the more than 99 %');
 	});
 
 	it('says that a trainer ride says nothing about the hub', () => {

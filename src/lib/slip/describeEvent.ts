@@ -21,7 +21,8 @@ export function describeEvent(
 	powerAt: 'crank' | 'hub'
 ): SlipEvent {
 	const { grid } = context.signals;
-	const { from, to } = placed;
+	const { to } = placed;
+	const from = onsetSecond(context, placed);
 	const gear = gears[at(context.path, Math.max(0, from - 1))] ?? null;
 	const overrunCrankDeg = overrun(context, placed);
 	const before = powerMean(context, from - 4, from - 1);
@@ -62,17 +63,28 @@ function kindOf(context: RideContext, placed: Placed, overrunDeg: number, afterR
 	return afterRest ? 'failed pick-up' : 'slip';
 }
 
+/** Relative scatter of the overrun found against the true one in steady riding (labelled rides), as an sd of ln. */
+const SIZE_SCATTER = 0.15;
+
+/** Degrees beyond the gears on both sides; what another choice of gear would have added widens the limits. */
 function overrun(context: RideContext, placed: Placed): WithLimits {
 	const { signals, noise } = context;
-	const { from, to, high, low } = placed;
-	const value = Math.max(placed.carefulDeg, 0.5 * (placed.carefulDeg + excessDeg(signals, from, to, low)));
+	const { from, to, peak, low } = placed;
+	const value = Math.max(placed.carefulDeg, 0.5 * excessDeg(signals, from, to, low));
 	const seconds = to - from + 1;
-	const rounding = 6 * 0.3 * Math.sqrt(seconds);
-	const scatter =
-		6 * signals.grid.cadenceRpm[placed.peak] * noise[placed.peak] * Math.sqrt(seconds + seconds ** 2 / 3);
-	const gearDoubt = 0.5 * (excessDeg(signals, from, to, low) - excessDeg(signals, from, to, high));
-	const sd = Math.hypot(rounding, scatter, gearDoubt);
-	return { value, lower: Math.max(0, value - NORMAL_90 * sd), upper: value + NORMAL_90 * sd };
+	const roundingDeg = 6 * 0.3 * Math.sqrt(seconds);
+	const scatterDeg = 6 * signals.grid.cadenceRpm[peak] * noise[peak] * Math.sqrt(seconds);
+	const gearDoubtDeg = 0.3 * Math.abs(excessDeg(signals, from, to, low) - placed.carefulDeg);
+	const sd = Math.hypot(SIZE_SCATTER, roundingDeg / value, scatterDeg / value, gearDoubtDeg / value);
+	return { value, lower: value * Math.exp(-NORMAL_90 * sd), upper: value * Math.exp(NORMAL_90 * sd) };
+}
+
+/** First second that holds a quarter of the peak's excess: what comes before it is scatter. */
+function onsetSecond(context: RideContext, { from, peak, high }: Placed): number {
+	const quarter = 0.25 * excessDeg(context.signals, peak, peak, high);
+	let onset = from;
+	while (onset < peak && excessDeg(context.signals, onset, onset, high) < quarter) onset++;
+	return onset;
 }
 
 /** Mean hub torque of the last engaged seconds before onset, with limits; null = not known. */

@@ -21,7 +21,7 @@ import { trainingRides, type TrainingPart } from './trainingRides';
 
 const number = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
 const PLAN = {
-	slipCopies: number('SLIP_COPIES', 9),
+	slipCopies: number('SLIP_COPIES', 12),
 	artefactCopies: number('ARTEFACT_COPIES', 3),
 	generated: number('GENERATED', 50),
 	firstSeed: 1000,
@@ -30,17 +30,17 @@ const PLAN = {
 	firstProbeSeed: 9000
 };
 const OPTIONS = {
-	trees: number('TREES', 240),
+	trees: number('TREES', 300),
 	depth: number('DEPTH', 5),
-	learningRate: number('RATE', 0.08),
+	learningRate: number('RATE', 0.065),
 	seed: number('SEED', 7),
-	realWeight: number('REAL_WEIGHT', 3),
-	largeWeight: number('LARGE_WEIGHT', 1.5),
+	realWeight: number('REAL_WEIGHT', 4),
+	largeWeight: number('LARGE_WEIGHT', 2),
 	generatedWeight: number('GENERATED_WEIGHT', 0.8),
 	simulatedWeight: number('SIMULATED_WEIGHT', 2),
 	lookAlikeWeight: number('LOOKALIKE_WEIGHT', 0.6)
 };
-const OBSERVED_TREES = 60;
+const OBSERVED_TREES = 40;
 /** Strength is calibrated on more than what is reported: below the limit there are more false alarms to learn from. */
 const CALIBRATED_FROM = 1;
 
