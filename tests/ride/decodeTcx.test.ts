@@ -110,7 +110,7 @@ describe('decodeTcx', () => {
 		const both = file(lap(20, 'Manual', track(from(20, 29)))).replace('<Activities>', `<Activities>${run}`);
 		const read = await decode(bytesOf(both));
 		expect(read.startedAtMs).toBe(Date.UTC(2026, 4, 4, 8, 0, 20));
-		expect(codes(read)).toEqual(['other-sports-left-out']);
+		expect(codes(read)).toEqual(['other-sports-left-out', 'distance-from-before']);
 	});
 
 	it.each([

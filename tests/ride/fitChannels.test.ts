@@ -18,7 +18,7 @@ describe('channels', () => {
 			seconds: [5, 6, 8],
 			values: (second) => ({
 				speedMps: 7.5 + second,
-				distanceM: 100.25 + 8 * second,
+				distanceM: 0.25 + 8 * second,
 				cadenceRpm: 80 + second,
 				powerW: 200 + second,
 				altitudeM: 120.4,
@@ -32,7 +32,7 @@ describe('channels', () => {
 		expect(read.durationS).toBe(3);
 		expect(Array.from(read.channels.speedMps!.timeS)).toEqual([0, 1, 3]);
 		expect(values(read, 'speedMps')).toEqual([12.5, 13.5, 15.5]);
-		expect(values(read, 'distanceM')).toEqual([140.25, 148.25, 164.25]);
+		expect(values(read, 'distanceM')).toEqual([40.25, 48.25, 64.25]);
 		expect(values(read, 'cadenceRpm')).toEqual([85, 86, 88]);
 		expect(values(read, 'powerW')).toEqual([205, 206, 208]);
 		expect(values(read, 'altitudeM')[0]).toBeCloseTo(120.4, 10);
@@ -151,10 +151,28 @@ describe('channels', () => {
 	it('goes on from the last figure where the recorded distance began again', async () => {
 		const read = await ride({
 			seconds: seconds(8),
-			values: (second) => ({ ...PEDALLING, distanceM: second < 4 ? 1000 + 8 * second : 8 * (second - 4) })
+			values: (second) => ({ ...PEDALLING, distanceM: second < 4 ? 16 + 8 * second : 8 * (second - 4) })
 		});
-		expect(values(read, 'distanceM')).toEqual([1000, 1008, 1016, 1024, 1024, 1032, 1040, 1048]);
+		expect(values(read, 'distanceM')).toEqual([16, 24, 32, 40, 40, 48, 56, 64]);
 		expect(codes(read)).toContain('distance-restarted');
+	});
+
+	it('counts distance from the first record where the device went on from earlier riding, and says so', async () => {
+		const read = await ride({
+			seconds: seconds(8),
+			values: (second) => ({ ...PEDALLING, distanceM: 35_000 + 8 * second })
+		});
+		expect(values(read, 'distanceM').slice(0, 3)).toEqual([0, 8, 16]);
+		expect(codes(read)).toContain('distance-from-before');
+	});
+
+	it('keeps a first distance that comes late and can have been ridden', async () => {
+		const read = await ride({
+			seconds: seconds(8),
+			values: (second) => ({ ...PEDALLING, ...(second >= 3 && { distanceM: 8 * second }) })
+		});
+		expect(values(read, 'distanceM').slice(0, 5)).toEqual([NaN, NaN, NaN, 24, 32]);
+		expect(codes(read)).not.toContain('distance-from-before');
 	});
 
 	it('drops a lone distance that falls back or leaps', async () => {

@@ -111,7 +111,7 @@ function close(reading: Reading, path: readonly string[], text: string): void {
 		const instant = parseInstant(text);
 		point.atMs = instant?.atMs;
 		reading.localOffsetS ??= instant?.localOffsetS ?? null;
-	} else if (name in CHANNELS) {
+	} else if (Object.hasOwn(CHANNELS, name)) {
 		point[CHANNELS[name]] = decimal(text);
 	}
 }

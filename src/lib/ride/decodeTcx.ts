@@ -121,7 +121,7 @@ function close(reading: Reading, path: readonly string[], text: string): void {
 		const instant = parseInstant(text);
 		reading.point.atMs = instant?.atMs;
 		reading.localOffsetS ??= instant?.localOffsetS ?? null;
-	} else if (name in CHANNELS) {
+	} else if (Object.hasOwn(CHANNELS, name)) {
 		reading.point[CHANNELS[name]] = decimal(text);
 	}
 }

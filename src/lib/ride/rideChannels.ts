@@ -36,8 +36,15 @@ export function rideChannels(
 		if (known > 0) channels[name] = { timeS, value };
 	}
 	if (channels.distanceM) {
-		const { restarts, dropped } = continuousDistance(timeS, channels.distanceM.value);
+		const { restarts, dropped, beforeM } = continuousDistance(timeS, channels.distanceM.value);
 		if (dropped > 0) implausible.push(`distanceM out of line: ${dropped}`);
+		if (beforeM > 0) {
+			warnings.push({
+				code: 'distance-from-before',
+				sentence: 'The recorded distance went on from earlier riding; this ride counts from its first point.',
+				detail: `${beforeM.toFixed(0)} m taken off`
+			});
+		}
 		if (restarts > 0) {
 			warnings.push({
 				code: 'distance-restarted',
