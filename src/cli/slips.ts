@@ -22,13 +22,25 @@ async function main(args: readonly string[]): Promise<number> {
 		else file = args[i];
 	}
 	if (!file) throw new Error(`Name a ride file. Usage: ${USAGE}`);
-	const ride = await decodeRide(readFileSync(file), basename(file));
+	const ride = await decodeRide(readWhole(file), basename(file));
 	const analysis = analyseRide(ride, bike);
 	const text = asJson
 		? JSON.stringify(slipsAsJson(file, ride.startedAtMs, analysis))
 		: slipsAsTable(basename(file), analysis);
 	process.stdout.write(`${text}\n`);
 	return 0;
+}
+
+function readWhole(file: string): Uint8Array {
+	try {
+		return readFileSync(file);
+	} catch (error) {
+		const { code } = error as NodeJS.ErrnoException;
+		if (code === 'ENOENT') throw new Error(`There is no file ${file}.`, { cause: error });
+		if (code === 'EISDIR')
+			throw new Error(`${file} is a folder; name one ride file in it.`, { cause: error });
+		throw new Error(`${file} cannot be read (${code ?? String(error)}).`, { cause: error });
+	}
 }
 
 main(process.argv.slice(2)).then(

@@ -108,6 +108,16 @@ describe('npm run slips', () => {
 		expect(JSON.stringify(printed.warnings)).toMatch(/lost|missing|cut/i);
 	});
 
+	it.each([
+		['a file that is not there', () => join(folder, 'nowhere.fit'), /^There is no file .*nowhere\.fit\.$/m],
+		['a folder', () => folder, /is a folder/]
+	])('says in a sentence what is wrong with %s', async (_title, path, sentence) => {
+		const got = await runCommand('slips', [path(), '--json']);
+		expect(got.status).toBe(1);
+		expect(got.stdout).toBe('');
+		expect(got.stderr).toMatch(sentence);
+	});
+
 	it('names what it did not understand', async () => {
 		const got = await runCommand('slips', [ride, '--fast']);
 		expect(got.status).toBe(1);

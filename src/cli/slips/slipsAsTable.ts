@@ -1,4 +1,4 @@
-import type { RideAnalysis } from '$lib/slip/analysis';
+import { REFERENCE_SLIP_CRANK_DEG, type RideAnalysis } from '$lib/slip/analysis';
 
 const CAUTION =
 	'Any slip that is felt ends the test: do not stand, sprint or enter traffic again; walk, or ride home softly\n' +
@@ -6,7 +6,7 @@ const CAUTION =
 
 /** Plain text for a terminal: what was found, what the ride could have shown, and what to do. */
 export function slipsAsTable(file: string, analysis: RideAnalysis): string {
-	const share = analysis.totalM > 0 ? Math.round((100 * analysis.observedM) / analysis.totalM) : 0;
+	const share = analysis.totalM > 0 ? analysis.observedM / analysis.totalM : 0;
 	const lines = [
 		`${file}: ${km(analysis.totalM)} km, ${km(analysis.drivenM)} km of it driven, ${km(analysis.observedM)} km observed`
 	];
@@ -30,13 +30,18 @@ export function slipsAsTable(file: string, analysis: RideAnalysis): string {
 		}
 		lines.push('');
 	}
-	const large = analysis.events.filter((event) => event.observed && event.overrunCrankDeg.value >= 90).length;
+	// the same count as the ledger's rate: other kinds, smaller ones and those elsewhere stand in the list alone
+	const large = analysis.events.filter(
+		({ kind, observed, overrunCrankDeg }) =>
+			kind === 'slip' && observed && overrunCrankDeg.value >= REFERENCE_SLIP_CRANK_DEG
+	).length;
+	const where = `on the ${percent(share)} of this ride that could have shown one`;
 	lines.push(
-		large > 0
-			? `${large} of the reference size (90 crank degrees) or more on the ${share} % of this ride that could have shown one.`
-			: share > 0
-				? `No slip of the reference size was found on the ${share} % of this ride that could have shown one.`
-				: 'This ride could not have shown a slip of the reference size: it says nothing about the hub.'
+		share <= 0
+			? 'This ride could not have shown a slip of the reference size: it says nothing about the hub.'
+			: large > 0
+				? `${large} ${large === 1 ? 'slip' : 'slips'} of the reference size (${REFERENCE_SLIP_CRANK_DEG} crank degrees) or more ${where}.`
+				: `No slip of the reference size was found ${where}.`
 	);
 	lines.push(CAUTION);
 	return lines.join('\n');
@@ -59,4 +64,11 @@ function clock(seconds: number): string {
 	const whole = Math.floor(seconds);
 	const pad = (value: number) => String(value).padStart(2, '0');
 	return `${Math.floor(whole / 3600)}:${pad(Math.floor(whole / 60) % 60)}:${pad(whole % 60)}`;
+}
+
+/** never rounded up to "100 %" or down to "0 %" while a part is left */
+function percent(share: number): string {
+	const rounded = Math.round(share * 100);
+	if (rounded >= 100 && share < 1) return 'more than 99 %';
+	return rounded === 0 ? 'less than 1 %' : `${rounded} %`;
 }
