@@ -47,14 +47,14 @@ async function main(argv: readonly string[]): Promise<number> {
 				waiting.push({ file, importId: stored.importId });
 			} catch (error) {
 				refused++;
-				process.stdout.write(`${file}: not taken: ${sentenceOf(error)}\n`);
+				printLine(`${file}: not taken: ${sentenceOf(error)}`);
 			}
 			runner.look();
 		}
 		for (const { file, importId } of waiting) {
 			const { line, taken } = await outcome(ledger, file, importId);
 			if (!taken) refused++;
-			process.stdout.write(`${line}\n`);
+			printLine(line);
 		}
 		return refused > 0 ? 1 : 0;
 	} finally {
@@ -69,6 +69,11 @@ async function outcome(ledger: Ledger, file: string, importId: number) {
 		if (known) return known;
 		await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));
 	}
+}
+
+/** One line, whatever is in a file's name: control characters could steer the terminal. */
+function printLine(line: string): void {
+	process.stdout.write(`${line.replace(/\p{Cc}/gu, '?')}\n`);
 }
 
 function sentenceOf(error: unknown): string {

@@ -51,6 +51,13 @@ describe('the import command', () => {
 		expect(code).toBe(1);
 	});
 
+	it('keeps to one line, and to plain characters, for a file with a strange name', async () => {
+		copyFileSync(rides[0], join(folder, 'rides', 'a\u001b[31m\nb.fit'));
+		const { output } = await run(join(folder, 'rides'));
+		expect(output.trim().split('\n')).toHaveLength(1);
+		expect(output).toContain('a?[31m?b.fit: ride 1');
+	});
+
 	it('writes in the name that was given, else as the owner', async () => {
 		await run(rides[0], '--as', 'Kim');
 		await run(rides[1]);
