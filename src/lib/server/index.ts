@@ -26,6 +26,9 @@ export { listWheels, wheelView } from './hardware/wheelViews';
 export { comparison } from './rates/comparison';
 export { programmeRows, programmeRows as listBuilds } from './rates/programmeRows';
 
+export { answerRiderMark } from './marks/markAnswers';
+export { openMarks } from './marks/openMarks';
+
 export { recordVerdict, undoVerdict, type VerdictInput } from './review/verdicts';
 
 export { assignRide, decideTwin, restoreRide, withdrawRide, type RideAnswers } from './rides/changeRide';

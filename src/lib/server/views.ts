@@ -4,6 +4,7 @@
  */
 import type { EventKind } from '$lib/slip/analysis';
 import type { RideWarning } from '$lib/ride/ride';
+import type { RiderMarkCounts } from '$lib/slip/riderMarkCounts';
 
 export type Instant = string;
 
@@ -70,6 +71,8 @@ export interface RideRow {
 	unreviewed: number;
 	/** what a person must still answer, sentences; empty when nothing */
 	needs: string[];
+	/** laps that mean slips, have no event and are not answered; they do not hold the ride back */
+	openMarks: number;
 	state: 'counted' | 'needs an answer' | 'left out' | 'withdrawn';
 	/** why it is left out or withdrawn */
 	stateReason: string | null;
@@ -107,6 +110,29 @@ export interface EventView {
 	verdict: VerdictView | null;
 }
 
+export const MARK_ANSWERS = ['a slip was felt', 'something else'] as const;
+export type MarkAnswer = (typeof MARK_ANSWERS)[number];
+
+/** A lap that the rider pressed. */
+export interface RiderMarkView {
+	timeS: number;
+	/** a slip just before it would have been seen */
+	observed: boolean;
+	/** the event that it is taken to mean, with the seconds from its onset; null = none */
+	event: { id: number; delayS: number } | null;
+	answer: { answer: MarkAnswer; by: string; at: Instant } | null;
+}
+
+export interface RiderMarksView {
+	/** the rider's word: a lap was pressed when a slip was felt; null = not said */
+	lapsMeanSlips: boolean | null;
+	marks: RiderMarkView[];
+	/** laps without event and answer; 0 while laps do not mean slips */
+	open: number;
+	/** null while laps do not mean slips */
+	counts: RiderMarkCounts | null;
+}
+
 export interface RideView extends RideRow {
 	analysisVersion: number;
 	drivenM: number;
@@ -117,6 +143,7 @@ export interface RideView extends RideRow {
 	events: number;
 	eventList: EventView[];
 	marksS: number[];
+	riderMarks: RiderMarksView;
 	gaps: [number, number][];
 	pauses: [number, number][];
 	observedStretches: { startS: number; endS: number; startM: number; endM: number }[];

@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/openLedger';
+import { openMarks } from '../marks/openMarks';
 import type { RideRow } from '../views';
 import { allRideFacts } from './rideFacts';
 import { rideRows } from './rideRow';
@@ -11,16 +12,20 @@ export interface RideQuery {
 	wheelId?: number;
 	/** only rides that a person must still answer something about */
 	onlyNeeds?: boolean;
+	/** only rides that count nowhere until a person has answered */
+	onlyHeldBack?: boolean;
 }
 
 /** One page of rides, the newest first, and how many there are in all. */
 export function listRides(ledger: Ledger, query: RideQuery): { rows: RideRow[]; total: number } {
+	const open = openMarks(ledger);
 	const wanted = allRideFacts(ledger)
 		.filter(
 			(ride) =>
 				(query.buildId === undefined || ride.buildId === query.buildId) &&
 				(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
-				(!query.onlyNeeds || ride.standing.needs.length > 0)
+				(!query.onlyNeeds || ride.standing.needs.length > 0 || open.has(ride.id)) &&
+				(!query.onlyHeldBack || ride.standing.needs.length > 0)
 		)
 		.reverse();
 	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));

@@ -1,6 +1,7 @@
 import { listBuildRecords } from '../hardware/builds';
 import { listWheelRecords } from '../hardware/wheels';
 import { toInstant } from '../ledger/instants';
+import { openMarks } from '../marks/openMarks';
 import type { Ledger } from '../ledger/openLedger';
 import { eventTallies, NO_EVENTS } from '../rates/eventTallies';
 import type { RideRow } from '../views';
@@ -14,6 +15,7 @@ export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[]
 		ledger,
 		rides.map(({ id }) => id)
 	);
+	const open = openMarks(ledger);
 	return rides.map((ride) => {
 		const tally = tallies.get(ride.id) ?? NO_EVENTS;
 		return {
@@ -30,6 +32,7 @@ export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[]
 			events: tally.confirmed + tally.unreviewed + tally.rejected + tally.apart,
 			unreviewed: tally.withoutVerdict,
 			needs: ride.standing.needs,
+			openMarks: open.get(ride.id) ?? 0,
 			state: ride.standing.state,
 			stateReason: ride.standing.reason,
 			example: ride.example === 1

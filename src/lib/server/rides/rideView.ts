@@ -3,6 +3,7 @@ import { ageWindows } from '$lib/hardware/ageWindows';
 import { findBuild } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
+import { riderMarks } from '../marks/riderMarks';
 import { countsFor } from '../rates/programmeRows';
 import type { RideView } from '../views';
 import { allRideFacts, rideFacts, type RideFacts } from './rideFacts';
@@ -32,6 +33,7 @@ export function rideView(ledger: Ledger, rideId: number): RideView | null {
 		})),
 		eventList,
 		marksS: [...(detail?.marksS ?? [])],
+		riderMarks: riderMarks(ledger, ride, eventList),
 		gaps: (detail?.gaps ?? []).map(([startS, endS]) => [startS, endS]),
 		pauses: (detail?.pauses ?? []).map(([startS, endS]) => [startS, endS]),
 		observedStretches: ledger.database

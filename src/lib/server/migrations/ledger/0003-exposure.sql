@@ -76,3 +76,11 @@ ALTER TABLE ride ADD COLUMN laps_mean_slips INTEGER CHECK (laps_mean_slips IN (0
 
 -- A reference wheel that does not slip: what is found on it are false alarms.
 ALTER TABLE wheel ADD COLUMN known_good INTEGER NOT NULL DEFAULT 0 CHECK (known_good IN (0, 1));
+
+-- Answers about laps are evidence like rides (see 0002).
+CREATE TRIGGER evidence_rider_mark_answer_added AFTER INSERT ON rider_mark_answer
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_rider_mark_answer_changed AFTER UPDATE ON rider_mark_answer
+BEGIN UPDATE evidence SET changes = changes + 1; END;
+CREATE TRIGGER evidence_rider_mark_answer_removed AFTER DELETE ON rider_mark_answer
+BEGIN UPDATE evidence SET changes = changes + 1; END;
