@@ -1,15 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answerRiderMark, assignRide, listRides, recordVerdict, rideView } from '$lib/server';
 import type { MarkAnswer } from '$lib/server';
-import {
-	addRide,
-	analysedFile,
-	freshLedger,
-	rowsOf,
-	slipAt,
-	withHardware,
-	type TestLedger
-} from './testLedger';
+import { addRide, freshLedger, rowsOf, slipAt, withHardware, type TestLedger } from './testLedger';
 
 const withMarks = (...timesS: number[]) => ({
 	exposure: { cells: [], hours: [], marks: timesS.map((timeS) => ({ timeS, observed: true })) }

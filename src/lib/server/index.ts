@@ -20,10 +20,12 @@ export { removeExample } from './example/removeExample';
 export { createBuild, type BuildInput } from './hardware/builds';
 export { buildView, type BuildView } from './hardware/buildView';
 export { endFittedPeriod, fitBuild } from './hardware/fittedPeriods';
+export { setKnownGood } from './hardware/setKnownGood';
 export { createWheel, type WheelInput } from './hardware/wheels';
 export { listWheels, wheelView } from './hardware/wheelViews';
 
 export { comparison } from './rates/comparison';
+export { falseAlarms } from './rates/falseAlarms';
 export { programmeRows, programmeRows as listBuilds } from './rates/programmeRows';
 
 export { answerRiderMark } from './marks/markAnswers';

@@ -3,7 +3,8 @@
  * Instants are ISO 8601 in UTC; distances in metres; `…PerHundredKm` per 100 observed km.
  */
 import type { EventKind } from '$lib/slip/analysis';
-import type { RideWarning } from '$lib/ride/ride';
+import type { RecordingKind } from '$lib/ride/recordingKind';
+import type { RideWarning, SpeedSource } from '$lib/ride/ride';
 import type { RiderMarkCounts } from '$lib/slip/riderMarkCounts';
 
 export type Instant = string;
@@ -176,6 +177,8 @@ export interface WheelRow {
 	name: string;
 	hub: string;
 	circumferenceM: number | null;
+	/** a reference wheel that does not slip: what is found on it are false alarms */
+	knownGood: boolean;
 	currentBuild: { id: number; name: string } | null;
 	totalM: number;
 	rides: number;
@@ -226,4 +229,26 @@ export interface ComparisonView {
 		pValue: number | null;
 		sentence: string;
 	}[];
+}
+
+/** What the tool reported on wheels that are known to be good, per 1000 observed km, with exact limits. */
+export interface FalseAlarmRate {
+	/** events that the rate of a build would be about, whatever a person decided about them */
+	events: number;
+	/** those of them that a person confirmed: then the wheel is not known to be good */
+	confirmed: number;
+	rides: number;
+	observedM: number;
+	ratePerThousandKm: number | null;
+	lowerPerThousandKm: number;
+	/** null while nothing was observed: no bound can be given */
+	upperPerThousandKm: number | null;
+	confidence: number;
+}
+
+export interface FalseAlarmsView {
+	wheels: { id: number; name: string }[];
+	pooled: FalseAlarmRate;
+	/** by what the files tell of the device: source of the speed and rhythm of the records */
+	kinds: (FalseAlarmRate & { speedFrom: SpeedSource; rhythm: RecordingKind['rhythm'] })[];
 }

@@ -48,6 +48,7 @@ function toRow(
 		name: wheel.name,
 		hub: wheel.hub,
 		circumferenceM: wheel.circumferenceM,
+		knownGood: wheel.knownGood === 1,
 		currentBuild: fitted ? { id: fitted.buildId, name: names.get(fitted.buildId) ?? '' } : null,
 		totalM: distanceOf(counted),
 		rides: counted.length,

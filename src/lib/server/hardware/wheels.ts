@@ -10,10 +10,13 @@ export interface WheelRecord {
 	name: string;
 	hub: string;
 	circumferenceM: number | null;
+	/** 1 = a reference wheel that does not slip */
+	knownGood: number;
 	example: number;
 }
 
-const SELECT = 'SELECT id, name, hub, circumference_m AS circumferenceM, example FROM wheel';
+const SELECT =
+	'SELECT id, name, hub, circumference_m AS circumferenceM, known_good AS knownGood, example FROM wheel';
 
 export function listWheelRecords(ledger: Ledger): WheelRecord[] {
 	return ledger.database.prepare<[], WheelRecord>(`${SELECT} ORDER BY name`).all();
