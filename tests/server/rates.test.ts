@@ -100,7 +100,10 @@ describe('comparison', () => {
 		const { ledger, actor, oldId, newId } = await twoBuilds();
 		const ratio = () => comparison(ledger, [oldId, newId]).ratios[0];
 		expect(ratio()).toMatchObject({ buildId: newId, ratio: null, upper: null });
-		expect(ratio().sentence).toContain('Old has no counted slip');
+		expect(ratio().sentence).toContain(
+			'No event of Old is confirmed yet: nothing can be decided before its 8 are reviewed.'
+		);
+		expect(ratio().sentence).toContain('If all that was found counts on both: New slips 0.13 times');
 		const [oldRide] = comparison(ledger, [oldId]).lines[0].rides;
 		for (const event of rideView(ledger, oldRide.rideId)!.eventList)
 			recordVerdict(ledger, actor, event.id, { verdict: 'confirmed' });
@@ -118,7 +121,7 @@ describe('comparison', () => {
 		recordVerdict(ledger, actor, eventId, { verdict: 'rejected', reason: 'sensor' });
 		const { lines, ratios } = comparison(ledger, [oldId, newId]);
 		expect(lines[1].slips).toEqual([]);
-		expect(ratios[0].sentence).toContain('Neither New nor Old has a counted slip');
+		expect(ratios[0].sentence).toContain('New has no counted slip: at most 0.59 times as often as Old');
 		expect(ratios[0]).toMatchObject({ ratio: null, lower: 0, upper: null, pValue: null });
 	});
 
@@ -130,8 +133,12 @@ describe('comparison', () => {
 describe('ratioSentence', () => {
 	const row = (name: string, observedM = 1000) =>
 		({ name, observedM, counted: { unreviewed: 0 } }) as Parameters<typeof ratioSentence>[0];
+	const both = (ratio: number | null, lower: number, upper: number | null) => {
+		const limits = { ratio, lower, upper, confidence: 0.95 };
+		return { decides: limits, asFound: limits };
+	};
 	const sentence = (ratio: number | null, lower: number, upper: number | null) =>
-		ratioSentence(row('New'), row('Old'), { ratio, lower, upper, confidence: 0.95 });
+		ratioSentence(row('New'), row('Old'), both(ratio, lower, upper));
 
 	it('supports a difference only when the limits leave 1 out', () => {
 		expect(sentence(0.5, 0.2, 0.9)).toContain('support that New slips less often');
@@ -144,9 +151,9 @@ describe('ratioSentence', () => {
 	});
 
 	it('does not set builds against each other of which nothing was observed', () => {
-		expect(
-			ratioSentence(row('New', 0), row('Old'), { ratio: null, lower: 0, upper: null, confidence: 0.95 })
-		).toContain('Nothing was observed on New yet');
+		expect(ratioSentence(row('New', 0), row('Old'), both(null, 0, null))).toContain(
+			'Nothing was observed on New yet'
+		);
 	});
 });
 

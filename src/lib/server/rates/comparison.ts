@@ -1,7 +1,7 @@
 import { conditionalRateRatio } from '$lib/reliability/conditionalRateRatio';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
-import type { BuildRow, ComparisonView } from '../views';
+import type { BuildRow, ComparisonView, RateView } from '../views';
 import { ageLines } from './ageLines';
 import { CONFIDENCE, RATE_UNIT_M } from './countView';
 import { allRideFacts } from '../rides/rideFacts';
@@ -32,11 +32,21 @@ export function comparison(ledger: Ledger, buildIds: readonly number[]): Compari
 
 /**
  * How often a build slips against the reference, per observed km. What nobody has reviewed counts against
- * the build that has to prove itself: as a slip there, as none on the reference.
+ * the build that has to prove itself: as a slip there, as none on the reference. Beside it stands what
+ * the ratio would be if everything found were a slip on both.
  */
 function ratioOf(build: BuildRow, reference: BuildRow): ComparisonView['ratios'][number] {
-	const counted = build.counted.worstCase;
-	const measure = reference.counted.bestCase;
+	const decides = ratioOfRates(build.counted.worstCase, reference.counted.bestCase);
+	const asFound = ratioOfRates(build.counted.worstCase, reference.counted.worstCase);
+	return {
+		buildId: build.id,
+		build: build.name,
+		...decides,
+		sentence: ratioSentence(build, reference, { decides, asFound })
+	};
+}
+
+function ratioOfRates(counted: RateView, measure: RateView) {
 	const { ratio, lower, upper, pValue } = conditionalRateRatio(
 		{
 			countA: counted.count,
@@ -46,18 +56,11 @@ function ratioOf(build: BuildRow, reference: BuildRow): ComparisonView['ratios']
 		},
 		CONFIDENCE
 	);
-	const known = !Number.isNaN(ratio);
-	const view = {
+	return {
 		ratio: Number.isFinite(ratio) ? ratio : null,
 		lower,
 		upper: Number.isFinite(upper) ? upper : null,
 		confidence: CONFIDENCE,
-		pValue: known ? pValue : null
-	};
-	return {
-		buildId: build.id,
-		build: build.name,
-		...view,
-		sentence: ratioSentence(build, reference, view)
+		pValue: Number.isNaN(ratio) ? null : pValue
 	};
 }

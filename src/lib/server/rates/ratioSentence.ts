@@ -7,18 +7,33 @@ interface Ratio {
 	readonly confidence: number;
 }
 
-/** One plain sentence about how often a build slips against another, with what was counted. */
-export function ratioSentence(build: BuildRow, reference: BuildRow, limits: Ratio): string {
+/**
+ * What the rides say about how often a build slips against another, in plain words with what was counted.
+ *
+ * @param ratios `decides`: unreviewed events count as slips of the build and as none of the reference;
+ *   `asFound`: they count as slips of both
+ */
+export function ratioSentence(
+	build: BuildRow,
+	reference: BuildRow,
+	ratios: { readonly decides: Ratio; readonly asFound: Ratio }
+): string {
 	const { name } = build;
 	const other = reference.name;
 	for (const row of [build, reference])
 		if (row.observedM === 0)
 			return `Nothing was observed on ${row.name} yet, so the two cannot be set against each other.`;
-	const finding = findingOf(name, other, limits);
-	return `${finding}${countingPolicy(build, reference)} Slips are taken to come singly and hub torque is not yet matched.`;
+	const unreviewed = reference.counted.unreviewed;
+	const asFound =
+		unreviewed > 0 ? ` If all that was found counts on both: ${sizeOf(name, other, ratios.asFound)}` : '';
+	const finding =
+		unreviewed > 0 && reference.counted.confirmed === 0
+			? `No event of ${other} is confirmed yet: nothing can be decided before its ${unreviewed} are reviewed.`
+			: `${sizeOf(name, other, ratios.decides)}${conclusionOf(name, ratios.decides)}${countingPolicy(build, reference)}`;
+	return `${finding}${asFound} Slips are taken to come singly and hub torque is not yet matched.`;
 }
 
-function findingOf(name: string, other: string, { ratio, lower, upper, confidence }: Ratio): string {
+function sizeOf(name: string, other: string, { ratio, lower, upper, confidence }: Ratio): string {
 	const level = `${Math.round(confidence * 100)} %`;
 	const upTo = upper === null ? 'no upper limit can be given' : `at most ${figure(upper)} times`;
 	if (ratio === null && lower === 0 && upper === null)
@@ -26,13 +41,16 @@ function findingOf(name: string, other: string, { ratio, lower, upper, confidenc
 	if (ratio === null)
 		return `${other} has no counted slip, ${name} has: at least ${figure(lower)} times as often per observed km (${level} limits).`;
 	const span = upper === null ? `from ${figure(lower)} up, ${upTo}` : `${figure(lower)} to ${figure(upper)}`;
-	const size =
-		ratio === 0
-			? `${name} has no counted slip: ${upTo} as often as ${other} per observed km (${level} limits).`
-			: `${name} slips ${figure(ratio)} times as often as ${other} per observed km (${level} limits: ${span}).`;
-	if (upper !== null && upper < 1) return `${size} The rides support that ${name} slips less often.`;
-	if (lower > 1) return `${size} The rides support that ${name} slips more often.`;
-	return `${size} The rides do not show a difference: it may be either way.`;
+	return ratio === 0
+		? `${name} has no counted slip: ${upTo} as often as ${other} per observed km (${level} limits).`
+		: `${name} slips ${figure(ratio)} times as often as ${other} per observed km (${level} limits: ${span}).`;
+}
+
+function conclusionOf(name: string, { ratio, lower, upper }: Ratio): string {
+	if (ratio === null) return '';
+	if (upper !== null && upper < 1) return ` The rides support that ${name} slips less often.`;
+	if (lower > 1) return ` The rides support that ${name} slips more often.`;
+	return ' The rides do not show a difference: it may be either way.';
 }
 
 function countingPolicy(build: BuildRow, reference: BuildRow): string {
