@@ -26,6 +26,7 @@ export interface GatheredRide {
 }
 
 const TOLERANCE_S = 3;
+const LATEST_S = 3.2;
 /** smaller ones are never reported: nothing is learned from them */
 const LEAST_GATHERED_DEG = 36;
 /** a slip that leaves less than this is not taught as one: nothing of it can be seen */
@@ -61,16 +62,28 @@ export function gather(labelled: LabelledRide): GatheredRide {
 		const shown = was < 0 || Math.max(placed.carefulDeg, placed.generousDeg) >= 0.35 * events[was].crankDeg;
 		out.truth.push(shown ? was : -2);
 	}
+	keepOneEach(out);
 	return out;
+}
+
+/** Of the candidates near one slip only the largest is it; the others are counted neither way. */
+function keepOneEach({ truth, sizeDeg }: GatheredRide): void {
+	const largest = new Map<number, number>();
+	truth.forEach((was, i) => {
+		if (was >= 0 && !(sizeDeg[i] <= sizeDeg[largest.get(was) ?? i] && largest.has(was))) largest.set(was, i);
+	});
+	truth.forEach((was, i) => {
+		if (was >= 0 && largest.get(was) !== i) truth[i] = -2;
+	});
 }
 
 function whatItWas(events: readonly TrueEvent[], peak: number): number {
 	let best = -1;
 	let bestOff = Infinity;
 	events.forEach((event, i) => {
-		// the jump is recorded in the second of the slip or up to two later
-		const off =
-			peak < event.t0 - 1.6 ? Infinity : peak > event.t1 + 2.2 ? Infinity : Math.abs(peak - event.t0 - 0.5);
+		// cadence lags the hub by up to two seconds and the jump may fill the record after that
+		const within = peak >= event.t0 - 1.6 && peak <= event.t1 + LATEST_S;
+		const off = within ? Math.abs(peak - event.t0 - 1) : Infinity;
 		if (off < bestOff) {
 			bestOff = off;
 			best = i;
