@@ -1,4 +1,4 @@
-import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
+import { countsInRate } from '$lib/slip/countsInRate';
 import type { EventView } from '../views';
 
 interface Summarised {
@@ -15,10 +15,7 @@ export function rideSummary(ride: Summarised): string {
 	if (share <= 0)
 		return 'This recording could not have shown a slip of the reference size anywhere; it says nothing about slips.';
 	const where = `on the ${percent(share)} of this ride that could have shown one`;
-	const counted = ride.eventList.filter(
-		({ kind, observed, overrunCrankDeg }) =>
-			kind === 'slip' && observed && overrunCrankDeg.value >= REFERENCE_SLIP_CRANK_DEG
-	);
+	const counted = ride.eventList.filter(countsInRate);
 	const standing = counted.filter(({ verdict }) => verdict?.verdict !== 'rejected');
 	const further = furtherEvents(ride.eventList.length - counted.length);
 	if (standing.length === 0) {

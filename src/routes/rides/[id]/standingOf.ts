@@ -1,16 +1,11 @@
 import type { Standing } from '$lib/charts/strip';
 import type { EventView } from '$lib/server/views';
-import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
-
-/** Whether the rate is about this event: a slip of the reference size that begins on an observed stretch. */
-export function isAboutRate(event: EventView): boolean {
-	return event.kind === 'slip' && event.observed && event.overrunCrankDeg.value >= REFERENCE_SLIP_CRANK_DEG;
-}
+import { countsInRate } from '$lib/slip/countsInRate';
 
 /** How an event stands: in the rate (confirmed or not reviewed), rejected, or listed apart from the rate. */
 export function standingOf(event: EventView): Standing {
 	if (event.verdict?.verdict === 'rejected') return 'rejected';
-	if (!isAboutRate(event)) return 'apart';
+	if (!countsInRate(event)) return 'apart';
 	return event.verdict ? 'confirmed' : 'unreviewed';
 }
 
