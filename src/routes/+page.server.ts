@@ -1,4 +1,4 @@
-import { exampleState, getLedger, listRides, programmeRows } from '$lib/server';
+import { exampleState, falseAlarms, getLedger, listRides, openMarks, programmeRows } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = () => {
@@ -6,6 +6,8 @@ export const load: PageServerLoad = () => {
 	return {
 		builds: programmeRows(ledger),
 		example: exampleState(ledger),
-		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyNeeds: true }).total
+		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
+		ridesWithOpenMarks: openMarks(ledger).size,
+		falseAlarms: falseAlarms(ledger)
 	};
 };

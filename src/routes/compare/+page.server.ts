@@ -1,4 +1,4 @@
-import { comparison, getLedger, listBuilds } from '$lib/server';
+import { comparison, falseAlarms, getLedger, listBuilds } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ url }) => {
@@ -15,5 +15,10 @@ export const load: PageServerLoad = ({ url }) => {
 	const ordered = chosen.includes(reference)
 		? [reference, ...chosen.filter((id) => id !== reference)]
 		: chosen;
-	return { builds, chosen: ordered, comparison: comparison(ledger, ordered) };
+	return {
+		builds,
+		chosen: ordered,
+		comparison: comparison(ledger, ordered),
+		falseAlarms: falseAlarms(ledger)
+	};
 };

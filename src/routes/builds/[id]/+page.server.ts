@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { buildView, getLedger, listWheels } from '$lib/server';
+import { buildView, falseAlarms, getLedger, listWheels } from '$lib/server';
 import { endFromForm, fitFromForm } from '../../fitting';
 import { actorOf, answered, pathId } from '../../forms';
 import type { Actions, PageServerLoad } from './$types';
@@ -8,7 +8,11 @@ export const load: PageServerLoad = ({ params }) => {
 	const ledger = getLedger();
 	const build = buildView(ledger, pathId(params.id));
 	if (!build) error(404, 'This build is not in the ledger.');
-	return { build, wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })) };
+	return {
+		build,
+		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
+		falseAlarms: falseAlarms(ledger)
+	};
 };
 
 export const actions: Actions = {

@@ -1,5 +1,6 @@
 import { error } from '@sveltejs/kit';
 import {
+	answerRiderMark,
 	assignRide,
 	decideTwin,
 	getLedger,
@@ -15,6 +16,7 @@ import {
 } from '$lib/server';
 import { actorOf, answered, neededId, pathId, text } from '../../forms';
 import { answersOf, reasonOf } from './answersOf';
+import { lapAnswerOf, lapMeaningOf } from './lapAnswers';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
 const named = ({ id, name }: { id: number; name: string }) => ({ id, name });
@@ -60,6 +62,13 @@ export const actions: Actions = {
 	),
 	undo: write((ledger, actor, form) => undoVerdict(ledger, actor, neededId(form, 'event'))),
 	correct: write((ledger, actor, form, rideId) => assignRide(ledger, actor, rideId, answersOf(form))),
+	laps: write((ledger, actor, form, rideId) =>
+		assignRide(ledger, actor, rideId, { lapsMeanSlips: lapMeaningOf(form) })
+	),
+	lap: write((ledger, actor, form, rideId) => {
+		const { timeS, answer } = lapAnswerOf(form);
+		answerRiderMark(ledger, actor, rideId, timeS, answer);
+	}),
 	withdraw: write((ledger, actor, form, rideId) => withdrawRide(ledger, actor, rideId, text(form, 'reason'))),
 	restore: write((ledger, actor, _form, rideId) => restoreRide(ledger, actor, rideId)),
 	twin: write((ledger, actor, form, rideId) =>

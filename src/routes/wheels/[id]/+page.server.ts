@@ -1,7 +1,7 @@
 import { error } from '@sveltejs/kit';
-import { getLedger, listBuilds, wheelView } from '$lib/server';
+import { getLedger, listBuilds, setKnownGood, wheelView } from '$lib/server';
 import { endFromForm, fitFromForm } from '../../fitting';
-import { actorOf, answered, pathId } from '../../forms';
+import { actorOf, answered, pathId, text } from '../../forms';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
@@ -15,6 +15,12 @@ export const actions: Actions = {
 	fit: async ({ request, locals, params }) => {
 		const form = await request.formData();
 		return answered(() => fitFromForm(form, actorOf(locals), { wheelId: pathId(params.id) }));
+	},
+	good: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() =>
+			setKnownGood(getLedger(), actorOf(locals), pathId(params.id), text(form, 'good') === 'yes')
+		);
 	},
 	end: async ({ request, locals }) => {
 		const form = await request.formData();
