@@ -14,6 +14,7 @@ import { rideContext } from './rideContext';
 import { rideExposure } from './rideExposure';
 import { rideWarnings } from './rideWarnings';
 import { strengthOfSigns } from './strengthOfSigns';
+import { speedFollowsHub } from './speedFollowsHub';
 import { takeEvents } from './takeEvents';
 
 const SLIP = DRIVE_STATES.indexOf('slip');
@@ -33,7 +34,7 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 	const powerAt = bike.powerAt ?? 'crank';
 	const logger = isLoggerRide(ride);
 	const limitDeg = logger ? loggerDetectionLimit(context) : detectionLimit(context);
-	if (ride.trainer || ride.motorAssisted) limitDeg.fill(NaN);
+	if (ride.trainer || ride.motorAssisted || !speedFollowsHub(ride, bike)) limitDeg.fill(NaN);
 	const observed = observedStretches(grid, limitDeg);
 	const taken = logger ? [] : takeEvents(context);
 	const states = driveStates(

@@ -2,6 +2,7 @@ import type { Bike } from '$lib/drivetrain/bike';
 import type { NamedGears } from '$lib/drivetrain/nameGears';
 import type { Ride, RideWarning } from '$lib/ride/ride';
 import type { RideContext } from './rideContext';
+import { speedFollowsHub } from './speedFollowsHub';
 
 /** What the reader of this ride's results must know. */
 export function rideWarnings(ride: Ride, context: RideContext, bike: Bike, named: NamedGears): RideWarning[] {
@@ -22,14 +23,17 @@ export function rideWarnings(ride: Ride, context: RideContext, bike: Bike, named
 	if (ride.irregular) {
 		warn('irregular', 'The device left out samples: a slip between two of them leaves no trace.');
 	}
-	if (ride.speedSource === 'position' || bike.speedSensor === 'gps') {
+	if (!speedFollowsHub(ride, bike) && bike.speedSensor !== 'front') {
 		warn(
 			'speed-from-position',
-			'Speed comes from satellite positions: small slips cannot be told from its scatter.'
+			'Speed comes from satellite positions: a spinning tyre cannot be told from a slip, so nothing counts as observed.'
 		);
 	}
 	if (bike.speedSensor === 'front') {
-		warn('front-speed', 'Speed comes from the front wheel: spinning of the rear tyre looks like a slip.');
+		warn(
+			'front-speed',
+			'Speed comes from the front wheel: a spinning rear tyre looks like a slip, so nothing counts as observed.'
+		);
 	}
 	if (bike.chainrings && bike.cassette && !named.fitted) {
 		warn('gears-do-not-fit', 'The stated chainrings and sprockets do not explain this ride: check the bike.');
