@@ -157,7 +157,7 @@ describe('SlipsOverDistance', () => {
 
 	it('says every line in its name for a screen reader', () => {
 		expect(svgOf(SlipsOverDistance, { lines, formats })).toContain(
-			'Retrofit on Wheel A, none found in 120 km'
+			'Retrofit on Wheel A, none found on 100 observed km of 120 km'
 		);
 	});
 

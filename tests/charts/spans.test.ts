@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { endNumbers } from '$lib/charts/endNumbers';
+import { gatheredSpans } from '$lib/charts/gatheredSpans';
 import { gearRays } from '$lib/charts/gearRays';
-import { mergedSpans } from '$lib/charts/mergedSpans';
 import { spansBetween } from '$lib/charts/spansBetween';
 import { spansPath } from '$lib/charts/spansPath';
 import { stepGrid } from '$lib/charts/stepGrid';
@@ -25,29 +25,48 @@ it('spansBetween gives what the stretches leave out, and the whole when there ar
 	expect(spansBetween([[0, 10]], [0, 10])).toEqual([]);
 });
 
-it('mergedSpans joins what cannot be drawn apart and keeps the rest', () => {
+const lengthOf = (spans: readonly (readonly [number, number])[]) =>
+	spans.reduce((sum, [from, to]) => sum + to - from, 0);
+
+it('gatheredSpans pushes together what shares a cell and leaves alone what does not', () => {
 	expect(
-		mergedSpans(
+		gatheredSpans(
 			[
 				[0, 5],
-				[5.5, 9],
+				[5.5, 6],
 				[20, 30]
 			],
-			1
+			3
 		)
 	).toEqual([
-		[0, 9],
+		[0, 5.5],
 		[20, 30]
 	]);
-	expect(
-		mergedSpans(
-			[
-				[0, 9],
-				[2, 3]
-			],
-			1
-		)
-	).toEqual([[0, 9]]);
+});
+
+it('gatheredSpans keeps the total length, with at most one stretch a cell, in order and where it belongs', () => {
+	// 4000 short stretches of uneven length, two thirds of the whole, on 900 pixels
+	const spans = Array.from({ length: 4000 }, (_, i) => {
+		const from = i * 0.225;
+		return [from, from + 0.225 * ((i % 3) / 3 + 1 / 3)] as const;
+	});
+	const gathered = gatheredSpans(spans, 3);
+	expect(lengthOf(spans) / 900).toBeCloseTo(2 / 3, 3);
+	expect(lengthOf(gathered)).toBeCloseTo(lengthOf(spans), 6);
+	expect(gathered.length).toBeLessThanOrEqual(300);
+	for (let i = 1; i < gathered.length; i++) expect(gathered[i][0]).toBeGreaterThan(gathered[i - 1][1]);
+	for (const [from, to] of gathered) {
+		const within = spans.map(([a, b]) => [Math.max(a, from), Math.min(b, Math.ceil(to / 3) * 3)] as const);
+		expect(lengthOf(within.filter(([a, b]) => b > a))).toBeCloseTo(to - from, 6);
+	}
+});
+
+it('spansPath draws the gathered total to within a hundredth of a pixel a stretch', () => {
+	const spans = Array.from({ length: 1000 }, (_, i) => [i * 0.9, i * 0.9 + 0.594] as const);
+	const drawn = [...spansPath(gatheredSpans(spans, 3), 0, 8).matchAll(/M([\d.]+),0H([\d.]+)V/g)];
+	expect(drawn.length).toBeGreaterThan(250);
+	const total = drawn.reduce((sum, [, from, to]) => sum + Number(to) - Number(from), 0);
+	expect(Math.abs(total - 594)).toBeLessThan(0.01 * drawn.length);
 });
 
 it('stepGrid draws the steps of the clutch, or every second, fifth, tenth of them', () => {
@@ -89,9 +108,10 @@ it('endNumbers writes numbers that would run into each other as one', () => {
 	]);
 });
 
-it('spansPath draws each stretch as a rectangle, and a very short one still half a pixel wide', () => {
+it('spansPath draws each stretch as a rectangle, and a very short one as wide as is asked for', () => {
 	expect(spansPath([[2, 5]], 10, 20)).toBe('M2,10H5V30H2Z');
-	expect(spansPath([[7, 7]], 0, 4)).toBe('M7,0H7.5V4H7Z');
+	expect(spansPath([[7, 7.02]], 0, 4)).toBe('M7,0H7.02V4H7Z');
+	expect(spansPath([[7, 7]], 0, 4, 0.5)).toBe('M7,0H7.5V4H7Z');
 	expect(spansPath([], 0, 4)).toBe('');
 });
 

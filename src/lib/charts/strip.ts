@@ -28,3 +28,6 @@ export interface SlipMark {
 
 /** Room for the value labels at the left and for half a time label at the right, pixels. */
 export const STRIP_MARGIN = { left: 46, right: 14 } as const;
+
+/** Stretches shorter than this many pixels are pushed together before they are drawn: see gatheredSpans. */
+export const CELL = 3;
