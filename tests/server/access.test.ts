@@ -85,6 +85,13 @@ describe('hostAnswer', () => {
 		expect(hostAnswer(host, origin)).toBe('foreign');
 	});
 
+	it('answers on the loopback address that it was told to listen on', () => {
+		expect(hostAnswer('127.0.0.2:4710', 'http://127.0.0.2:4710')).toBe('ours');
+		expect(hostAnswer('127.0.0.2:4711', 'http://127.0.0.2:4710')).toBe('foreign');
+		expect(hostAnswer('127.0.0.3:4710', 'http://127.0.0.2:4710')).toBe('foreign');
+		expect(hostAnswer('127.0.0.2:4710', origin)).toBe('foreign');
+	});
+
 	it('knows that a browser leaves port 80 out', () => {
 		expect(hostAnswer('127.0.0.1', 'http://127.0.0.1')).toBe('ours');
 		expect(hostAnswer('127.0.0.1:80', 'http://127.0.0.1:80')).toBe('ours');

@@ -22,6 +22,10 @@ describe('readConfig', () => {
 		});
 	});
 
+	it('takes an empty variable for one that is not set', () => {
+		expect(readConfig({ PORT: '', HOST: '', SLIP_LEDGER_DATA: '' }, [])).toEqual(readConfig({}, []));
+	});
+
 	it.each(['0.0.0.0', '192.168.1.4', '::', 'workshop.example', '127.0.0.1.example'])(
 		'refuses the address %s: whoever reaches the server may write',
 		(host) => {

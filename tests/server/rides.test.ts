@@ -146,6 +146,30 @@ describe('what counts nowhere', () => {
 		expect(() => decideTwin(test.ledger, test.actor, first, 'different ride')).toThrow('not look like');
 	});
 
+	it('a third export, also of a ride that was called different from the first', async () => {
+		const test = freshLedger();
+		withHardware(test);
+		const first = await addRide(test);
+		const second = await addRide(test);
+		decideTwin(test.ledger, test.actor, second, 'different ride');
+		// now only the second is left to be recognised
+		test.ledger.database.prepare('DELETE FROM ride_signature WHERE ride_id = ?').run(first);
+		const third = await addRide(test);
+		expect(rideView(test.ledger, third)!.twinOf?.id).toBe(second);
+		expect(total(test.ledger)).toEqual([[2, 60_000, 0]]);
+	});
+
+	it('a third export whose first one is withdrawn: it is asked about the one that counts', async () => {
+		const test = freshLedger();
+		withHardware(test);
+		const first = await addRide(test);
+		const second = await addRide(test);
+		withdrawRide(test.ledger, test.actor, first, 'a worse export');
+		const third = await addRide(test);
+		expect(rideView(test.ledger, third)!.twinOf?.id).toBe(second);
+		expect(total(test.ledger)).toEqual([[1, 30_000, 0]]);
+	});
+
 	it('and a look-alike counts again when the ride it looks like is withdrawn', async () => {
 		const test = freshLedger();
 		withHardware(test);

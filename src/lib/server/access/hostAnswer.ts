@@ -12,9 +12,11 @@ const LOOPBACK_NAMES = new Set(['127.0.0.1', 'localhost', '[::1]']);
  */
 export function hostAnswer(hostHeader: string | null, origin: string | null): HostAnswer {
 	const parts = /^(\[[0-9a-f:.]+\]|[a-z0-9.-]+)(?::(\d{1,5}))?$/.exec((hostHeader ?? '').toLowerCase());
-	if (!parts || !LOOPBACK_NAMES.has(parts[1])) return 'foreign';
-	if (origin === null) return 'ours';
+	if (!parts) return 'foreign';
+	if (origin === null) return LOOPBACK_NAMES.has(parts[1]) ? 'ours' : 'foreign';
 	const own = new URL(origin);
+	// the address it was told to listen on may be another one of this machine, e.g. 127.0.0.2
+	if (parts[1] !== own.hostname && !LOOPBACK_NAMES.has(parts[1])) return 'foreign';
 	if ((parts[2] ?? '80') !== (own.port || '80')) return 'foreign';
 	return parts[1] === own.hostname ? 'ours' : 'other loopback name';
 }

@@ -17,7 +17,8 @@ const LOOPBACK = /^(127(\.\d{1,3}){3}|localhost|::1|\[::1\])$/;
 
 /**
  * Where the ledger lies and where the server listens. Flags (--data, --port, --host) win over environment
- * variables (SLIP_LEDGER_DATA, PORT, HOST), these over the defaults (./data, 127.0.0.1:4710).
+ * variables (SLIP_LEDGER_DATA, PORT, HOST), these over the defaults (./data, 127.0.0.1:4710). An empty
+ * variable counts as not set; an empty flag is a mistake.
  *
  * @throws LedgerRefusal address-not-allowed for anything but loopback: whoever reaches the server may
  *   write, so it stays on this machine until the ledger knows who may do what; wrong-setting for the rest
@@ -27,8 +28,8 @@ export function readConfig(
 	argv: readonly string[]
 ): Config {
 	const { flags } = splitFlags(argv, ['data', 'host', 'port']);
-	const host = (flags.host ?? env.HOST ?? DEFAULTS.host).trim();
-	const portText = flags.port ?? env.PORT ?? DEFAULTS.port;
+	const host = (flags.host ?? (env.HOST || DEFAULTS.host)).trim();
+	const portText = flags.port ?? (env.PORT || DEFAULTS.port);
 	const port = Number(portText);
 	if (!/^\d{1,5}$/.test(portText) || port > 65535)
 		throw new LedgerRefusal('wrong-setting', `"${portText}" is no port: give a number from 0 to 65535.`);
@@ -38,7 +39,7 @@ export function readConfig(
 			`Slip Ledger listens only on this machine (127.0.0.1), not on "${host}": anyone who reached it could change the ledger.`
 		);
 	const bareHost = host.replace(/^\[|\]$/g, '');
-	const dataFolder = resolve(flags.data ?? env.SLIP_LEDGER_DATA ?? DEFAULTS.data);
+	const dataFolder = resolve(flags.data ?? (env.SLIP_LEDGER_DATA || DEFAULTS.data));
 	return { dataFolder, host: bareHost, port, origin: originOf(bareHost, port) };
 }
 
