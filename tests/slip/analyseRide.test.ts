@@ -99,6 +99,21 @@ describe('analyseRide', () => {
 		expect(blind.warnings.map((warning) => warning.code)).toContain('no-power');
 	});
 
+	it('observes nothing with a power meter that renews its value every three seconds, or that means over three', () => {
+		const held = steadyRecords();
+		for (let t = 0; t < 1200; t++) held.watts[t] = held.watts[t - (t % 3)];
+		const mean = steadyRecords();
+		const watts = mean.watts.slice();
+		for (let t = 2; t < 1200; t++) mean.watts[t] = Math.round((watts[t] + watts[t - 1] + watts[t - 2]) / 3);
+		// a rider whose power wanders: without that a mean of independent scatter shows little
+		for (let t = 0; t < 1200; t++) mean.watts[t] += Math.round(60 * Math.sin(t / 4));
+		for (const records of [held, mean]) {
+			const analysis = analyseRide(toRide(records));
+			expect(analysis.observedM).toBe(0);
+			expect(analysis.warnings.map((warning) => warning.code)).toContain('slow-power');
+		}
+	});
+
 	it('observes nothing on a trainer or with a motor', () => {
 		expect(analyseRide(toRide(steadyRecords(), { trainer: true })).observedM).toBe(0);
 		expect(analyseRide(toRide(steadyRecords(), { motorAssisted: true })).observedM).toBe(0);

@@ -5,6 +5,7 @@ import { treeLogOdds } from './model/treeModel';
 import { observationFeatures } from './observationFeatures';
 import { LEAST_REPORTED_DEG } from './reportLimits';
 import type { RideContext } from './rideContext';
+import { isPowerSlow } from './rideResponse';
 
 /** A limit beyond this is none: such an overrun is felt and heard rather than recorded. */
 const LARGEST_DEG = 400;
@@ -15,13 +16,15 @@ const LARGEST_DEG = 400;
  * and gears around the second, never at what happens in it.
  *
  * @param context what was learned of the ride
- * @returns crank degrees a second; NaN = none would be found, as where nobody presses: no drive, no slip
+ * @returns crank degrees a second; NaN = none would be found, as where nobody presses (no drive, no slip) or where
+ *   the power meter is too slow to show the loss of drive
  */
 export function detectionLimit(context: RideContext): Float64Array {
+	const out = new Float64Array(context.signals.grid.seconds).fill(NaN);
+	if (isPowerSlow(context.response)) return out;
 	const model = observedModel as ObservedModel;
 	const { pressing, grid } = context.signals;
 	const columns = observationFeatures(context);
-	const out = new Float64Array(grid.seconds).fill(NaN);
 	const row = new Float64Array(columns.length);
 	for (let t = 0; t < grid.seconds; t++) {
 		if (!pressing[t] || Number.isNaN(grid.powerW[t])) continue;

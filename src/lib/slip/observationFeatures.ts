@@ -1,6 +1,5 @@
 import { TURNING_LEAST_RPM } from './observationLimits';
 import type { RideContext } from './rideContext';
-import { rideResponse } from './rideResponse';
 import { sideMean } from './sideMean';
 
 /**
@@ -50,7 +49,7 @@ export function observationFeatures(context: RideContext): Float64Array[] {
 			return Math.min(cut, relative ? change / Math.max(40, value, values[t - 1]) : change);
 		});
 	const usualPower = sideMean(pressed(powerW), REACH_S, GAP_S);
-	const response = rideResponse(signals);
+	const { response } = context;
 	const shifts = new Float64Array(seconds);
 	for (const t of grid.shiftS) if (t < seconds) shifts[t] = 1;
 	const missing = cadenceRpm.map((rpm) => (Number.isNaN(rpm) ? 1 : 0));

@@ -9,6 +9,7 @@ import { baselines, type Baselines } from './baselines';
 import { findCandidates, type Candidate } from './findCandidates';
 import { localNoise } from './localNoise';
 import { localPowerNoise } from './localPowerNoise';
+import { rideResponse, type RideResponse } from './rideResponse';
 
 /** Everything that is learned of one ride before any excess is judged. */
 export interface RideContext {
@@ -32,6 +33,7 @@ export interface RideContext {
 	readonly untilRest: Uint8Array;
 	/** power in pressing, W; NaN without power */
 	readonly usualPowerW: number;
+	readonly response: RideResponse;
 }
 
 const LONGEST_S = 60;
@@ -57,6 +59,7 @@ export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext
 		candidates,
 		sinceRest: restDistance(signals.pressing, 1),
 		untilRest: restDistance(signals.pressing, -1),
+		response: rideResponse(signals),
 		usualPowerW: median(powerW.filter((watts, t) => signals.pressing[t] && watts > 0))
 	};
 }

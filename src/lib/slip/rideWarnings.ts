@@ -2,6 +2,7 @@ import type { Bike } from '$lib/drivetrain/bike';
 import type { NamedGears } from '$lib/drivetrain/nameGears';
 import type { Ride, RideWarning } from '$lib/ride/ride';
 import type { RideContext } from './rideContext';
+import { isPowerSlow } from './rideResponse';
 import { speedFollowsHub } from './speedFollowsHub';
 
 /** What the reader of this ride's results must know. */
@@ -18,6 +19,13 @@ export function rideWarnings(ride: Ride, context: RideContext, bike: Bike, named
 		warn(
 			'no-power',
 			'No power was recorded: a jump of the cadence alone is a weak sign, so nothing counts as observed.'
+		);
+	}
+	if (isPowerSlow(context.response)) {
+		warn(
+			'slow-power',
+			'The power meter reacts too slowly to show that drive was lost: what is found stands, but nothing counts as observed.',
+			`correlation of changes ${context.response.power.toFixed(2)}, values held ${(100 * context.response.powerHeld).toFixed(0)} %`
 		);
 	}
 	if (ride.irregular) {
