@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { LedgerRefusal } from '$lib/server';
 import { answered, decimal, neededId, pathId, rowId, text } from '../../src/routes/forms';
-import { answersOf, reasonOf } from '../../src/routes/rides/[id]/answersOf';
+import { answersOf, reasonOf, seenVerdict, twinDecisionOf } from '../../src/routes/rides/[id]/answersOf';
 
 const form = (fields: Record<string, string>) => {
 	const data = new FormData();
@@ -61,5 +61,21 @@ describe('reasonOf', () => {
 		expect(reasonOf(form({ reason: 'shift' }))).toBe('shift');
 		expect(() => reasonOf(form({}))).toThrow(/why/);
 		expect(() => reasonOf(form({ reason: 'mood' }))).toThrow(LedgerRefusal);
+	});
+});
+
+describe('twinDecisionOf', () => {
+	it('takes the two answers and refuses everything else', () => {
+		expect(twinDecisionOf(form({ decision: 'same recording' }))).toBe('same recording');
+		expect(twinDecisionOf(form({ decision: 'different ride' }))).toBe('different ride');
+		for (const wrong of [{}, { decision: '' }, { decision: 'junk' }])
+			expect(() => twinDecisionOf(form(wrong as Record<string, string>))).toThrow(LedgerRefusal);
+	});
+});
+
+describe('seenVerdict', () => {
+	it('is the verdict that the form was shown with, or none', () => {
+		expect(seenVerdict(form({ seen: '12' }))).toEqual({ verdictId: 12 });
+		expect(seenVerdict(form({ seen: '' }))).toEqual({ verdictId: null });
 	});
 });

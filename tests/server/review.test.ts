@@ -16,6 +16,7 @@ describe('recordVerdict and undoVerdict', () => {
 		const { ledger, actor, rideId, eventId, clock } = await ledgerWithSlip();
 		recordVerdict(ledger, actor, eventId, { verdict: 'confirmed', note: ' felt it ' });
 		expect(rideView(ledger, rideId)!.eventList[0].verdict).toEqual({
+			id: 1,
 			verdict: 'confirmed',
 			reason: null,
 			note: 'felt it',
@@ -37,6 +38,39 @@ describe('recordVerdict and undoVerdict', () => {
 		expect(counts()).toEqual([0, 0, 1, 0, 0]);
 		undoVerdict(ledger, actor, eventId);
 		expect(counts()).toEqual([0, 1, 0, 0, 1]);
+	});
+
+	it('do not replace a verdict that was given after the page was shown, and say whose it is', async () => {
+		const { ledger, actor, rideId, eventId } = await ledgerWithSlip();
+		const standing = () => rideView(ledger, rideId)!.eventList[0].verdict;
+		recordVerdict(ledger, actor, eventId, { verdict: 'confirmed' }, { rideId, verdictId: null });
+		const first = standing()!;
+		const late = () =>
+			recordVerdict(
+				ledger,
+				actor,
+				eventId,
+				{ verdict: 'rejected', reason: 'shift' },
+				{ rideId, verdictId: null }
+			);
+		expect(late).toThrow(expect.objectContaining({ code: 'conflict' }));
+		expect(late).toThrow(/^P1 has confirmed this event meanwhile, on \d+ \w+ 2026, \d\d:\d\d/);
+		expect(standing()).toEqual(first);
+		expect(rowsOf(ledger, 'SELECT id FROM verdict')).toHaveLength(1);
+		undoVerdict(ledger, actor, eventId, { verdictId: first.id });
+		expect(() => undoVerdict(ledger, actor, eventId, { verdictId: first.id })).toThrow(
+			'taken back meanwhile'
+		);
+	});
+
+	it('refuse an event of another ride than the page is about', async () => {
+		const { ledger, actor, rideId, eventId } = await ledgerWithSlip();
+		const wrong = { rideId: rideId + 1 };
+		expect(() => recordVerdict(ledger, actor, eventId, { verdict: 'confirmed' }, wrong)).toThrow(
+			expect.objectContaining({ code: 'not-found' })
+		);
+		expect(() => undoVerdict(ledger, actor, eventId, wrong)).toThrow('no such event');
+		expect(rideView(ledger, rideId)!.eventList[0].verdict).toBeNull();
 	});
 
 	it('keep every earlier verdict and leave a trail', async () => {

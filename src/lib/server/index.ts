@@ -31,7 +31,7 @@ export { programmeRows, programmeRows as listBuilds } from './rates/programmeRow
 export { answerRiderMark } from './marks/markAnswers';
 export { openMarks } from './marks/openMarks';
 
-export { recordVerdict, undoVerdict, type VerdictInput } from './review/verdicts';
+export { recordVerdict, undoVerdict, type SeenEvent, type VerdictInput } from './review/verdicts';
 
 export { assignRide, decideTwin, restoreRide, withdrawRide, type RideAnswers } from './rides/changeRide';
 export { listRides, type RideQuery } from './rides/listRides';

@@ -81,6 +81,8 @@ export interface RideRow {
 }
 
 export interface VerdictView {
+	/** sent back with the next decision, so that nobody replaces a verdict unseen */
+	id: number;
 	verdict: 'confirmed' | 'rejected';
 	reason: RejectReason | null;
 	note: string;

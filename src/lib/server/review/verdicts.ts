@@ -2,6 +2,7 @@ import type { Actor } from '../actor';
 import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
+import { inWorkshopZone } from '../settings/inWorkshopZone';
 import { LedgerRefusal } from '../refusal';
 import { REJECT_REASONS, type RejectReason } from '../views';
 
@@ -10,6 +11,14 @@ export interface VerdictInput {
 	/** needed when rejected */
 	reason?: RejectReason | null;
 	note?: string;
+}
+
+/** What the page showed when the person decided; what is not named is not checked. */
+export interface SeenEvent {
+	/** the ride on whose page it was */
+	rideId?: number;
+	/** the verdict that stood there; null = none */
+	verdictId?: number | null;
 }
 
 interface JudgedEvent {
@@ -25,9 +34,16 @@ interface JudgedEvent {
 /**
  * Writes down what a person decided about an event. An earlier verdict is superseded, not removed.
  *
- * @throws LedgerRefusal not-found; wrong-value when a rejection has no reason
+ * @throws LedgerRefusal not-found; wrong-value when a rejection has no reason; conflict when another
+ *   verdict stands than the one that was seen
  */
-export function recordVerdict(ledger: Ledger, actor: Actor, eventId: number, input: VerdictInput): void {
+export function recordVerdict(
+	ledger: Ledger,
+	actor: Actor,
+	eventId: number,
+	input: VerdictInput,
+	seen: SeenEvent = {}
+): void {
 	const { verdict } = input;
 	if (verdict !== 'confirmed' && verdict !== 'rejected')
 		throw new LedgerRefusal('wrong-value', 'A verdict is "confirmed" or "rejected".');
@@ -38,7 +54,7 @@ export function recordVerdict(ledger: Ledger, actor: Actor, eventId: number, inp
 	const { database } = ledger;
 	database
 		.transaction(() => {
-			const event = findEvent(ledger, eventId);
+			const event = findEvent(ledger, eventId, seen);
 			supersede(ledger, event);
 			const { lastInsertRowid } = database
 				.prepare(
@@ -69,11 +85,15 @@ export function recordVerdict(ledger: Ledger, actor: Actor, eventId: number, inp
 		.immediate();
 }
 
-/** Takes the verdict back: the event is unreviewed again, the old verdict stays in the ledger. */
-export function undoVerdict(ledger: Ledger, actor: Actor, eventId: number): void {
+/**
+ * Takes the verdict back: the event is unreviewed again, the old verdict stays in the ledger.
+ *
+ * @throws LedgerRefusal not-found; conflict when another verdict stands than the one that was seen
+ */
+export function undoVerdict(ledger: Ledger, actor: Actor, eventId: number, seen: SeenEvent = {}): void {
 	ledger.database
 		.transaction(() => {
-			const event = findEvent(ledger, eventId);
+			const event = findEvent(ledger, eventId, seen);
 			if (event.verdictId === null) return;
 			supersede(ledger, event);
 			leaveTrail(ledger, actor, 'took the verdict back', 'event', eventId, {
@@ -95,7 +115,7 @@ function supersede(ledger: Ledger, event: JudgedEvent): void {
 		.run(event.verdictId);
 }
 
-function findEvent(ledger: Ledger, eventId: number): JudgedEvent {
+function findEvent(ledger: Ledger, eventId: number, seen: SeenEvent): JudgedEvent {
 	const event = ledger.database
 		.prepare<[number], JudgedEvent>(
 			`SELECT e.id, e.ride_id AS rideId, r.started_ms + 1000 * e.start_s AS startMs,
@@ -104,6 +124,22 @@ function findEvent(ledger: Ledger, eventId: number): JudgedEvent {
 			FROM slip_event e JOIN ride r ON r.id = e.ride_id WHERE e.id = ?`
 		)
 		.get(eventId);
-	if (!event) throw new LedgerRefusal('not-found', 'There is no such event; it may have been analysed anew.');
+	if (!event || (seen.rideId !== undefined && seen.rideId !== event.rideId))
+		throw new LedgerRefusal('not-found', 'There is no such event; it may have been analysed anew.');
+	if (seen.verdictId !== undefined && seen.verdictId !== event.verdictId)
+		throw new LedgerRefusal('conflict', standsNow(ledger, event.verdictId));
 	return event;
+}
+
+/** Who decided what while somebody else looked at the event. */
+function standsNow(ledger: Ledger, verdictId: number | null): string {
+	const standing = ledger.database
+		.prepare<[number | null], { verdict: string; reason: string | null; atMs: number; by: string }>(
+			`SELECT v.verdict, v.reason, v.at_ms AS atMs, p.code AS by
+			FROM verdict v JOIN person p ON p.id = v.actor_id WHERE v.id = ?`
+		)
+		.get(verdictId);
+	if (!standing) return 'The verdict that you saw was taken back meanwhile; decide on what stands now.';
+	const { verdict, reason, atMs, by } = standing;
+	return `${by} has ${verdict} this event meanwhile${reason ? ` (${reason})` : ''}, on ${inWorkshopZone(ledger, atMs)}; decide on what stands now.`;
 }

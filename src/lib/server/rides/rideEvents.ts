@@ -21,6 +21,7 @@ interface StoredEvent {
 	strength: number;
 	observed: number;
 	reasons: string;
+	verdictId: number | null;
 	verdict: 'confirmed' | 'rejected' | null;
 	reason: RejectReason | null;
 	note: string | null;
@@ -46,7 +47,7 @@ export function rideEvents(
 				e.overrun_crank_upper_deg AS crankUpperDeg, e.overrun_hub_deg AS hubDeg, e.gear,
 				e.hub_torque_nm AS torqueNm, e.hub_torque_lower_nm AS torqueLowerNm,
 				e.hub_torque_upper_nm AS torqueUpperNm, e.power_lost AS powerLost, e.strength, e.observed,
-				e.reasons, v.verdict, v.reason, v.note, p.code AS byCode, v.at_ms AS verdictMs
+				e.reasons, v.id AS verdictId, v.verdict, v.reason, v.note, p.code AS byCode, v.at_ms AS verdictMs
 			FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 			LEFT JOIN person p ON p.id = v.actor_id
 			WHERE e.ride_id = ? AND e.version = ? ORDER BY e.start_s, e.id`
@@ -80,6 +81,7 @@ function toView(event: StoredEvent, rideStartMs: number, ageAtStartM: number | n
 		buildDistanceM: ageAtStartM === null ? null : ageAtStartM + event.atM,
 		reasons: JSON.parse(event.reasons) as string[],
 		verdict: event.verdict && {
+			id: event.verdictId ?? 0,
 			verdict: event.verdict,
 			reason: event.reason,
 			note: event.note ?? '',

@@ -15,7 +15,7 @@ import {
 	withdrawRide
 } from '$lib/server';
 import { actorOf, answered, neededId, pathId, text } from '../../forms';
-import { answersOf, reasonOf } from './answersOf';
+import { answersOf, reasonOf, seenVerdict, twinDecisionOf } from './answersOf';
 import { lapAnswerOf, lapMeaningOf } from './lapAnswers';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 
@@ -50,17 +50,27 @@ function write(
 }
 
 export const actions: Actions = {
-	confirm: write((ledger, actor, form) =>
-		recordVerdict(ledger, actor, neededId(form, 'event'), { verdict: 'confirmed', note: text(form, 'note') })
+	confirm: write((ledger, actor, form, rideId) =>
+		recordVerdict(
+			ledger,
+			actor,
+			neededId(form, 'event'),
+			{ verdict: 'confirmed', note: text(form, 'note') },
+			{ rideId, ...seenVerdict(form) }
+		)
 	),
-	reject: write((ledger, actor, form) =>
-		recordVerdict(ledger, actor, neededId(form, 'event'), {
-			verdict: 'rejected',
-			reason: reasonOf(form),
-			note: text(form, 'note')
-		})
+	reject: write((ledger, actor, form, rideId) =>
+		recordVerdict(
+			ledger,
+			actor,
+			neededId(form, 'event'),
+			{ verdict: 'rejected', reason: reasonOf(form), note: text(form, 'note') },
+			{ rideId, ...seenVerdict(form) }
+		)
 	),
-	undo: write((ledger, actor, form) => undoVerdict(ledger, actor, neededId(form, 'event'))),
+	undo: write((ledger, actor, form, rideId) =>
+		undoVerdict(ledger, actor, neededId(form, 'event'), { rideId, ...seenVerdict(form) })
+	),
 	correct: write((ledger, actor, form, rideId) => assignRide(ledger, actor, rideId, answersOf(form))),
 	laps: write((ledger, actor, form, rideId) =>
 		assignRide(ledger, actor, rideId, { lapsMeanSlips: lapMeaningOf(form) })
@@ -71,12 +81,5 @@ export const actions: Actions = {
 	}),
 	withdraw: write((ledger, actor, form, rideId) => withdrawRide(ledger, actor, rideId, text(form, 'reason'))),
 	restore: write((ledger, actor, _form, rideId) => restoreRide(ledger, actor, rideId)),
-	twin: write((ledger, actor, form, rideId) =>
-		decideTwin(
-			ledger,
-			actor,
-			rideId,
-			text(form, 'decision') === 'same recording' ? 'same recording' : 'different ride'
-		)
-	)
+	twin: write((ledger, actor, form, rideId) => decideTwin(ledger, actor, rideId, twinDecisionOf(form)))
 };

@@ -25,6 +25,18 @@ export function reasonOf(form: FormData): RejectReason {
 	return reason;
 }
 
+/** The verdict that the page showed when the person decided; null = none stood. */
+export function seenVerdict(form: FormData): { verdictId: number | null } {
+	return { verdictId: rowId(form, 'seen') };
+}
+
+/** Whether a look-alike is the same recording; anything but the two answers is none. */
+export function twinDecisionOf(form: FormData): 'same recording' | 'different ride' {
+	const said = text(form, 'decision');
+	if (said === 'same recording' || said === 'different ride') return said;
+	throw new LedgerRefusal('wrong-value', 'Say whether it is the same recording or a different ride.');
+}
+
 function yesNo(value: string): boolean | null {
 	return value === 'yes' ? true : value === 'no' ? false : null;
 }
