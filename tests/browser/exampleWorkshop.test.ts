@@ -133,6 +133,50 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await shown()).toEqual(whole);
 	});
 
+	it('asks what a lap without an event was, keeps the answer, and takes it back', async () => {
+		const { page } = desk;
+		await page.goto('/rides?needs=1');
+		await page
+			.locator('tbody tr', { hasText: /laps? that mean/ })
+			.first()
+			.locator('th a')
+			.click();
+		const laps = page.getByRole('region', { name: 'What the laps meant' });
+		const open = laps.getByText('Needs an answer:');
+		await open.first().waitFor();
+		const before = await open.count();
+		await laps
+			.getByRole('button', { name: /something else$/ })
+			.first()
+			.click();
+		await laps.getByText('something else; nothing was found before it').waitFor();
+		expect(await open.count()).toBe(before - 1);
+		await laps.getByRole('button', { name: 'Take the answer back' }).click();
+		await laps.getByText('something else; nothing was found before it').waitFor({ state: 'detached' });
+		expect(await open.count()).toBe(before);
+	});
+
+	it('says at every rate that false alarms are not known, and how often they come once a good wheel is named', async () => {
+		const { page } = desk;
+		await page.goto('/');
+		const unknown = page.locator('article').getByText('no ride of a wheel known to be good yet');
+		expect(await unknown.count()).toBe(3);
+		const tick = async (good: boolean) => {
+			await page.goto('/wheels');
+			await page.locator('a[href^="/wheels/"]').last().click();
+			await page.getByLabel(/A reference wheel/).setChecked(good);
+			await page.locator('form[action="?/good"] button').click();
+			await page.waitForLoadState('networkidle');
+			await page.goto('/');
+		};
+		await tick(true);
+		expect(await page.locator('article').getByText('On wheels known to be good').count()).toBe(3);
+		await page.getByText('The same by kind of recording').click();
+		expect(await page.getByRole('rowheader', { name: 'a wheel sensor' }).count()).toBeGreaterThan(0);
+		await tick(false);
+		expect(await unknown.count()).toBe(3);
+	});
+
 	it('draws the confirmed slip in the comparison and names every build there', async () => {
 		const { page } = desk;
 		await page.goto('/compare');
