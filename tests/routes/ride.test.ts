@@ -10,6 +10,7 @@ import { rideStripData } from '../../src/routes/rides/[id]/rideStripData';
 import { standingOf, standingWords } from '../../src/routes/rides/[id]/standingOf';
 
 const DRIVING = DRIVE_STATES.indexOf('driving');
+const SLIP = DRIVE_STATES.indexOf('slip');
 const COASTING = DRIVE_STATES.indexOf('coasting');
 const f32 = (...values: number[]) => Float32Array.from(values);
 const event = (more: Partial<EventView>): EventView => ({
@@ -32,6 +33,7 @@ const event = (more: Partial<EventView>): EventView => ({
 	...more
 });
 const verdict = (said: 'confirmed' | 'rejected') => ({
+	id: 1,
 	verdict: said,
 	reason: said === 'rejected' ? ('shift' as const) : null,
 	note: '',
@@ -104,6 +106,17 @@ describe('gainedCloseUp', () => {
 		const [{ high }] = gainedCloseUp(data, [3, 7]).levels;
 		// second 2, the neighbour at the left, is the first engaged one
 		expect([...high.slice(2)]).toEqual([0, 120, 120, -510, -910, 0]);
+	});
+
+	it('keeps the whole step of a failed pick-up that begins the window', () => {
+		const failed = rideStripData({
+			length: 5,
+			traces: {
+				gainedHubDeg: f32(-400, -900, -699, -650, -650),
+				state: f32(COASTING, COASTING, SLIP, SLIP, DRIVING)
+			}
+		});
+		expect([...gainedCloseUp(failed, [1, 4]).levels[0].high.slice(2)]).toEqual([201, 250, 250]);
 	});
 });
 

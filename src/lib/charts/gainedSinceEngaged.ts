@@ -6,12 +6,15 @@
  * @param gainedHubDeg running sum, hub degrees, one value a second; NaN = not known
  * @param state number of the drive's state, one value a second
  * @param restStates the states in which nothing is driven (stopped, coasting, not observed)
+ * @param slipState the state of a slip: a failed pick-up follows coasting at once, and what its first second
+ *   gains belongs to it
  * @returns hub degrees since the last pick-up; while coasting, since the last engaged second
  */
 export function gainedSinceEngaged(
 	gainedHubDeg: Float32Array,
 	state: Float32Array,
-	restStates: ReadonlySet<number>
+	restStates: ReadonlySet<number>,
+	slipState: number
 ): Float32Array {
 	const out = new Float32Array(gainedHubDeg.length).fill(NaN);
 	let zero = NaN;
@@ -23,10 +26,15 @@ export function gainedSinceEngaged(
 			continue;
 		}
 		const rests = restStates.has(state[i]);
-		if (rested && !rests) zero = gained;
+		if (rested && !rests)
+			zero = state[i] === slipState && i > 0 ? known(gainedHubDeg[i - 1], gained) : gained;
 		rested = rests;
 		if (Number.isNaN(zero)) zero = gained;
 		out[i] = gained - zero;
 	}
 	return out;
+}
+
+function known(value: number, otherwise: number): number {
+	return Number.isNaN(value) ? otherwise : value;
 }

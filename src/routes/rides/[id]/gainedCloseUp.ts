@@ -17,7 +17,9 @@ export function gainedCloseUp(data: StripData, window: readonly [number, number]
 	const rests = (i: number) => REST_STATES.has(data.state[i]);
 	let first = from;
 	while (first < to && (rests(first) || Number.isNaN(data.raw.gained[first]))) first++;
-	const offset = first < to ? data.raw.gained[first] : 0;
+	// at a pick-up the count begins at zero already, and a failed one has gained within its first second
+	const pickedUp = first > 0 && (rests(first - 1) || Number.isNaN(data.raw.gained[first - 1]));
+	const offset = first < to && !pickedUp ? data.raw.gained[first] : 0;
 	// the next pick-up begins its own count
 	let end = first;
 	while (end < to && !(end > first && rests(end - 1) && !rests(end))) end++;

@@ -42,7 +42,7 @@ export function rideStripData(channels: RideTraces): StripData {
 	const state = trace('state');
 	const { latitudeDeg, longitudeDeg } = channels.traces;
 	const raw: Record<StripName, Float32Array> = {
-		gained: gainedSinceEngaged(trace('gainedHubDeg'), state, REST_STATES),
+		gained: gainedSinceEngaged(trace('gainedHubDeg'), state, REST_STATES, DRIVE_STATES.indexOf('slip')),
 		cadenceRpm: trace('cadenceRpm'),
 		engagedCadenceRpm: trace('engagedCadenceRpm'),
 		speedKmh: trace('speedMps').map((speedMps) => speedMps * 3.6),
