@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { answerRiderMark, assignRide, listRides, recordVerdict, rideView } from '$lib/server';
-import type { MarkAnswer } from '$lib/server';
+import type { MarkAnswer, RideHints } from '$lib/server';
 import { addRide, freshLedger, rowsOf, slipAt, withHardware, type TestLedger } from './testLedger';
 
 const withMarks = (...timesS: number[]) => ({
@@ -27,6 +27,16 @@ describe('rider marks', () => {
 		expect(ride).toMatchObject({ openMarks: 1, state: 'counted', needs: [] });
 		expect(listRides(test.ledger, { page: 1, pageSize: 9, onlyNeeds: true }).total).toBe(1);
 		expect(listRides(test.ledger, { page: 1, pageSize: 9, onlyHeldBack: true }).total).toBe(0);
+	});
+
+	it('keeps what the rider said at the upload, and takes no other kind of value for it', async () => {
+		const test = freshLedger();
+		withHardware(test);
+		const said = async (lapsMeanSlips: unknown) =>
+			marksOf(test, await addRide(test, {}, { lapsMeanSlips } as RideHints)).lapsMeanSlips;
+		expect(await said(false)).toBe(false);
+		expect(await said('yes')).toBeNull();
+		expect(await said(undefined)).toBeNull();
 	});
 
 	it('asks nothing and ties nothing while the rider has not said what laps mean, or said otherwise', async () => {
