@@ -1,4 +1,14 @@
-import { LedgerRefusal, endFittedPeriod, fitBuild, getLedger, getSettings, type Actor } from '$lib/server';
+import {
+	correctFittedPeriod,
+	endFittedPeriod,
+	fitBuild,
+	getLedger,
+	getSettings,
+	LedgerRefusal,
+	withdrawFittedPeriod,
+	type Actor,
+	type PeriodCorrection
+} from '$lib/server';
 import { zonedInstant } from '$lib/ui/zonedInstant';
 import { neededId, text } from './forms';
 
@@ -11,13 +21,31 @@ export function fitFromForm(
 	fitBuild(getLedger(), actor, {
 		wheelId: known.wheelId ?? neededId(form, 'wheel'),
 		buildId: known.buildId ?? neededId(form, 'build'),
-		from: workshopInstant(form, 'from')
+		from: workshopInstant(form, 'from'),
+		until: text(form, 'until') === '' ? null : workshopInstant(form, 'until')
 	});
 }
 
 /** Ends a fitted period at an instant in the workshop's zone. */
 export function endFromForm(form: FormData, actor: Actor): void {
 	endFittedPeriod(getLedger(), actor, neededId(form, 'period'), workshopInstant(form, 'until'));
+}
+
+/**
+ * Corrects a fitted period. Only a changed field is a correction: the form shows minutes, the ledger keeps
+ * more. An emptied end means still fitted.
+ */
+export function correctFromForm(form: FormData, actor: Actor): void {
+	const changed = (name: string) => form.has(name) && text(form, name) !== text(form, `was-${name}`);
+	const correction: PeriodCorrection = {};
+	if (changed('from')) correction.from = workshopInstant(form, 'from');
+	if (changed('until')) correction.until = text(form, 'until') === '' ? null : workshopInstant(form, 'until');
+	correctFittedPeriod(getLedger(), actor, neededId(form, 'period'), correction);
+}
+
+/** Takes a fitted period back, with the reason. */
+export function withdrawFromForm(form: FormData, actor: Actor): void {
+	withdrawFittedPeriod(getLedger(), actor, neededId(form, 'period'), text(form, 'reason'));
 }
 
 function workshopInstant(form: FormData, name: string): string {

@@ -102,6 +102,67 @@ describe('a workshop of its own, on a phone', () => {
 		expect(phone.complaints).toEqual([]);
 	});
 
+	it('does not let a second tab replace a verdict that it did not show', async () => {
+		const { page, context } = phone;
+		await page.goto('/rides');
+		await page.locator('tbody th a').first().click();
+		await page
+			.getByRole('link', { name: /^Open event/ })
+			.first()
+			.click();
+		await page.getByRole('heading', { name: /^Event 1,/ }).waitFor();
+		const second = await context.newPage();
+		await second.goto(page.url());
+		await second.getByLabel('a shift').check();
+		await page.getByRole('button', { name: 'Confirm: it is a slip' }).click();
+		await page.getByRole('button', { name: 'Take the verdict back' }).waitFor();
+		await second.getByRole('button', { name: 'Reject' }).click();
+		const notice = second.getByRole('alert');
+		await notice.waitFor();
+		expect(await notice.innerText()).toMatch(/^Not done\. P1 has confirmed this event meanwhile, on /);
+		// what stands is shown, and can now be decided on anew
+		await second.getByRole('button', { name: 'Take the verdict back' }).click();
+		await second.getByRole('button', { name: 'Confirm: it is a slip' }).waitFor();
+		await second.close();
+		expect(phone.complaints).toEqual([]);
+	});
+
+	it('mends a mistyped fitted period, refuses one that lies ahead and takes one in hindsight', async () => {
+		const { page } = phone;
+		await page.goto('/wheels/1');
+		const fit = page.locator('form', { hasText: 'Fit a build on this wheel' });
+		await fit.getByLabel('From').fill('2091-04-01T08:00');
+		await fit.getByRole('button', { name: 'Fit it' }).click();
+		await page.getByRole('alert').getByText('has not come yet').waitFor();
+		expect(await page.getByText('still fitted', { exact: true }).count()).toBe(1);
+
+		// a wrong month: the ride of April no longer finds its build
+		await page.getByText('Correct it').click();
+		const correction = page.locator('form', { hasText: 'Keep the correction' });
+		await correction.getByLabel('Fitted').fill('2026-05-01T08:00');
+		await correction.getByRole('button').click();
+		await page.getByText('No build was fitted on this wheel at that time').waitFor();
+		await correction.getByLabel('Fitted').fill('2026-04-01T08:00');
+		await correction.getByRole('button').click();
+		await page.getByText('No build was fitted').waitFor({ state: 'detached' });
+		expect(await page.locator('td[data-label="Fitted"]').innerText()).toMatch(/1 Apr 2026/);
+		expect(await phone.accessibility()).toEqual([]);
+		expect(await phone.overhang()).toBe(0);
+
+		await fit.getByLabel('From').fill('2026-02-01T08:00');
+		await fit.getByLabel('Until').fill('2026-03-01T08:00');
+		await fit.getByRole('button', { name: 'Fit it' }).click();
+		await expect.poll(() => page.locator('td[data-label="Fitted"]').count()).toBe(2);
+		const earlier = page.locator('tr', { hasText: '1 Feb 2026' });
+		await earlier.getByText('Correct it').click();
+		await earlier.getByLabel('It was never fitted then, because').fill('another wheel was meant');
+		await earlier.getByRole('button', { name: 'Withdraw it' }).click();
+		await expect.poll(() => page.locator('td[data-label="Fitted"]').count()).toBe(1);
+		// the browser reports the refused form as a failed request; nothing else may be there
+		expect(phone.complaints.filter((complaint) => !complaint.includes('status of 400'))).toEqual([]);
+		phone.complaints.length = 0;
+	});
+
 	it('refuses a build where another one was already fitted for that time, in one sentence', async () => {
 		const { page } = phone;
 		await page.goto('/builds/1');

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
 	assignRide,
 	buildView,
+	correctFittedPeriod,
 	createBuild,
 	createWheel,
 	endFittedPeriod,
@@ -10,7 +11,8 @@ import {
 	listWheels,
 	rideView,
 	setSettings,
-	wheelView
+	wheelView,
+	withdrawFittedPeriod
 } from '$lib/server';
 import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
 
@@ -101,6 +103,111 @@ describe('endFittedPeriod', () => {
 		expect(() => endFittedPeriod(test.ledger, test.actor, id, at(4))).toThrow(
 			expect.objectContaining({ code: 'conflict' })
 		);
+	});
+});
+
+describe('a mistyped fitted period', () => {
+	/** Old from -10 h, New from +5 h, and a ride at 0 to 1 h. */
+	async function mistaken() {
+		const test = freshLedger();
+		const { wheelId, buildId } = withHardware(test);
+		const newId = createBuild(test.ledger, test.actor, { name: 'New', description: '' });
+		const periodId = fitBuild(test.ledger, test.actor, { wheelId, buildId: newId, from: at(5) });
+		const rideId = await addRide(test);
+		const periods = () =>
+			wheelView(test.ledger, wheelId)!.periods.map(({ build, from, until }) => [build.name, from, until]);
+		return { ...test, wheelId, buildId, newId, periodId, rideId, periods };
+	}
+	const trail = (ledger: Parameters<typeof rowsOf>[0], action: string) =>
+		rowsOf(ledger, `SELECT subject_id, detail FROM trail WHERE action = '${action}' ORDER BY id`).map(
+			({ subject_id, detail }) => [Number(subject_id), JSON.parse(String(detail)) as object]
+		);
+
+	it('is refused when it lies ahead, with the time that it is now', async () => {
+		const { ledger, actor, wheelId, newId, periods } = await mistaken();
+		const before = periods();
+		const ahead = { wheelId, buildId: newId, from: '2031-01-01T08:00:00Z' };
+		expect(() => fitBuild(ledger, actor, ahead)).toThrow(
+			/^1 January 2031, 08:00 \(.+\) has not come yet: it is \d+ \w+ 2026, .+ now\./
+		);
+		expect(() => fitBuild(ledger, actor, { ...ahead, from: at(9), until: ahead.from })).toThrow('not come');
+		expect(periods()).toEqual(before);
+	});
+
+	it('is corrected together with the one that came off for it, and rides find their build anew', async () => {
+		const { ledger, actor, periodId, rideId, periods, buildId, newId } = await mistaken();
+		expect(rideView(ledger, rideId)!.build?.id).toBe(buildId);
+		correctFittedPeriod(ledger, actor, periodId, { from: at(-1) });
+		expect(periods()).toEqual([
+			['New', at(-1), null],
+			['Old', at(-10), at(-1)]
+		]);
+		expect(rideView(ledger, rideId)!.build?.id).toBe(newId);
+		correctFittedPeriod(ledger, actor, periodId, { from: at(7), until: at(9) });
+		expect(periods()).toEqual([
+			['New', at(7), at(9)],
+			['Old', at(-10), at(7)]
+		]);
+		expect(rideView(ledger, rideId)!.build?.id).toBe(buildId);
+		expect(trail(ledger, 'corrected').at(-2)).toEqual([
+			periodId,
+			{ before: { from: at(-1), until: null }, after: { from: at(7), until: at(9) } }
+		]);
+	});
+
+	it('that was accepted before with a start far ahead is mended the same way', async () => {
+		const { ledger, actor, wheelId, buildId, newId, periodId, periods } = await mistaken();
+		withdrawFittedPeriod(ledger, actor, periodId, 'once more');
+		const ahead = '2031-01-01T08:00:00.000Z';
+		const late = fitBuild(ledger, actor, { wheelId, buildId: newId, from: ahead }, { example: true });
+		expect(() => fitBuild(ledger, actor, { wheelId, buildId, from: at(3) })).toThrow('one build at a time');
+		correctFittedPeriod(ledger, actor, late, { from: at(3) });
+		expect(periods()).toEqual([
+			['New', at(3), null],
+			['Old', at(-10), at(3)]
+		]);
+	});
+
+	it('is not corrected over another one, backwards or into the future, and nothing changes', async () => {
+		const { ledger, actor, periodId, periods } = await mistaken();
+		const before = periods();
+		const [, old] = rowsOf(ledger, 'SELECT id FROM fitted_period ORDER BY id DESC');
+		const correct = (id: number, input: object) => () => correctFittedPeriod(ledger, actor, id, input);
+		expect(correct(periodId, { from: at(-10) })).toThrow(expect.objectContaining({ code: 'overlap' }));
+		expect(correct(periodId, { from: at(-20) })).toThrow(expect.objectContaining({ code: 'overlap' }));
+		expect(correct(Number(old.id), { until: at(6) })).toThrow(expect.objectContaining({ code: 'overlap' }));
+		expect(correct(Number(old.id), { until: null })).toThrow(expect.objectContaining({ code: 'overlap' }));
+		expect(correct(periodId, { until: at(4) })).toThrow('later');
+		expect(correct(periodId, { from: at(5000) })).toThrow('not come yet');
+		expect(correct(99, { from: at(1) })).toThrow('no such fitted period');
+		expect(periods()).toEqual(before);
+		expect(trail(ledger, 'corrected')).toEqual([]);
+	});
+
+	it('is withdrawn with a reason; what it said stays in the trail, and the build before is on again', async () => {
+		const { ledger, actor, wheelId, newId, periodId, periods } = await mistaken();
+		expect(() => withdrawFittedPeriod(ledger, actor, periodId, ' ')).toThrow('reason');
+		withdrawFittedPeriod(ledger, actor, periodId, 'it was the other wheel');
+		expect(periods()).toEqual([['Old', at(-10), null]]);
+		expect(trail(ledger, 'withdrew')).toEqual([
+			[
+				periodId,
+				{
+					reason: 'it was the other wheel',
+					before: { wheelId, buildId: newId, from: at(5), until: null }
+				}
+			]
+		]);
+		expect(() => withdrawFittedPeriod(ledger, actor, periodId, 'again')).toThrow('no such');
+	});
+
+	it('leaves its rides to be asked about when no other build was on the wheel', async () => {
+		const { ledger, actor, periodId, rideId, periods } = await mistaken();
+		correctFittedPeriod(ledger, actor, periodId, { until: at(8) });
+		const [old] = rowsOf(ledger, 'SELECT id FROM fitted_period ORDER BY from_ms');
+		withdrawFittedPeriod(ledger, actor, Number(old.id), 'never on this wheel');
+		expect(periods()).toEqual([['New', at(5), at(8)]]);
+		expect(rideView(ledger, rideId)).toMatchObject({ build: null, state: 'needs an answer' });
 	});
 });
 

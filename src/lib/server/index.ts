@@ -19,8 +19,10 @@ export { removeExample } from './example/removeExample';
 
 export { createBuild, type BuildInput } from './hardware/builds';
 export { buildView, type BuildView } from './hardware/buildView';
+export { correctFittedPeriod, type PeriodCorrection } from './hardware/correctFittedPeriod';
 export { endFittedPeriod, fitBuild } from './hardware/fittedPeriods';
 export { setKnownGood } from './hardware/setKnownGood';
+export { withdrawFittedPeriod } from './hardware/withdrawFittedPeriod';
 export { createWheel, type WheelInput } from './hardware/wheels';
 export { listWheels, wheelView } from './hardware/wheelViews';
 

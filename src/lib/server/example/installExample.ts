@@ -84,7 +84,7 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 		const buildId = builds.get(build);
 		if (wheelId === undefined || buildId === undefined)
 			throw new LedgerRefusal('wrong-value', 'The example fits a build that it does not describe.');
-		fitBuild(ledger, actor, { wheelId, buildId, from, until });
+		fitBuild(ledger, actor, { wheelId, buildId, from, until }, { example: true });
 	}
 	writeSetting(ledger, 'started', 'example');
 	if (readSetting(ledger, 'timeZone') === null) writeSetting(ledger, 'timeZone', programme.workshop.timeZone);

@@ -5,7 +5,7 @@ import { allRideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
 import type { BuildRow, Instant, RideRow } from '../views';
 import { findBuild } from './builds';
-import { listPeriods } from './fittedPeriods';
+import { listPeriods } from './periodRows';
 import { distanceOf, ridesInPeriod } from './wheelViews';
 import { listWheelRecords } from './wheels';
 

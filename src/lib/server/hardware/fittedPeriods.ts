@@ -1,4 +1,3 @@
-import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import type { Actor } from '../actor';
 import { fromInstant, toInstant } from '../ledger/instants';
 import { leaveTrail } from '../ledger/leaveTrail';
@@ -7,38 +6,40 @@ import { LedgerRefusal } from '../refusal';
 import { giveRidesTheOnlyWheel } from '../rides/giveRidesTheOnlyWheel';
 import { inWorkshopZone } from '../settings/inWorkshopZone';
 import { findBuild } from './builds';
+import {
+	findPeriod,
+	movePeriod,
+	openPeriod,
+	refuseFuture,
+	refuseOverlap,
+	refuseWrongOrder
+} from './periodRows';
 import { findWheel } from './wheels';
-
-const COLUMNS = 'id, wheel_id AS wheelId, build_id AS buildId, from_ms AS fromMs, until_ms AS untilMs';
-
-/** All fitted periods, those of one wheel together, in order of time. */
-export function listPeriods(ledger: Ledger): FittedPeriod[] {
-	return ledger.database
-		.prepare<[], FittedPeriod>(`SELECT ${COLUMNS} FROM fitted_period ORDER BY wheel_id, from_ms`)
-		.all();
-}
 
 /**
  * Fits a build on a wheel from an instant on. The build that was on it comes off at that instant.
  *
+ * @param options.example the invented programme keeps its dates, whatever this machine's clock says
  * @returns id of the new period
  * @throws LedgerRefusal not-found; overlap when a period that has begun later or has ended stands in the
- *   way; wrong-value for instants in the wrong order
+ *   way; wrong-value for instants in the wrong order or still to come
  */
 export function fitBuild(
 	ledger: Ledger,
 	actor: Actor,
-	input: { wheelId: number; buildId: number; from: string; until?: string | null }
+	input: { wheelId: number; buildId: number; from: string; until?: string | null },
+	options: { example?: boolean } = {}
 ): number {
 	const fromMs = fromInstant(input.from);
 	const untilMs = input.until ? fromInstant(input.until) : null;
-	if (untilMs !== null && untilMs <= fromMs)
-		throw new LedgerRefusal('wrong-value', 'A build must come off later than it was fitted.');
+	refuseWrongOrder(ledger, fromMs, untilMs);
+	if (!options.example) for (const ms of [fromMs, untilMs]) refuseFuture(ledger, ms);
 	return ledger.database
 		.transaction((): number => {
 			const wheel = findWheel(ledger, input.wheelId);
 			const build = findBuild(ledger, input.buildId);
-			closeOpenPeriod(ledger, actor, wheel.id, fromMs);
+			const open = openPeriod(ledger, wheel.id, fromMs);
+			if (open) endPeriod(ledger, actor, open.id, fromMs);
 			refuseOverlap(ledger, wheel, { fromMs, untilMs });
 			const { lastInsertRowid } = ledger.database
 				.prepare(
@@ -61,61 +62,28 @@ export function fitBuild(
 /**
  * Takes a build off its wheel.
  *
- * @throws LedgerRefusal not-found; conflict when it is off already; wrong-value before it was fitted
+ * @throws LedgerRefusal not-found; conflict when it is off already; wrong-value before it was fitted or in
+ *   the future
  */
 export function endFittedPeriod(ledger: Ledger, actor: Actor, periodId: number, until: string): void {
 	const untilMs = fromInstant(until);
+	refuseFuture(ledger, untilMs);
 	ledger.database
 		.transaction(() => {
-			const period = ledger.database
-				.prepare<[number], FittedPeriod>(`SELECT ${COLUMNS} FROM fitted_period WHERE id = ?`)
-				.get(periodId);
-			if (!period) throw new LedgerRefusal('not-found', 'There is no such fitted period.');
+			const period = findPeriod(ledger, periodId);
 			if (period.untilMs !== null)
 				throw new LedgerRefusal(
 					'conflict',
 					`This build came off on ${inWorkshopZone(ledger, period.untilMs)} already.`
 				);
-			endPeriod(ledger, actor, period, untilMs);
+			endPeriod(ledger, actor, periodId, untilMs);
 		})
 		.immediate();
 }
 
-function closeOpenPeriod(ledger: Ledger, actor: Actor, wheelId: number, atMs: number): void {
-	const open = ledger.database
-		.prepare<[number, number], FittedPeriod>(
-			`SELECT ${COLUMNS} FROM fitted_period WHERE wheel_id = ? AND until_ms IS NULL AND from_ms < ?`
-		)
-		.get(wheelId, atMs);
-	if (open) endPeriod(ledger, actor, open, atMs);
-}
-
-function endPeriod(ledger: Ledger, actor: Actor, period: FittedPeriod, untilMs: number): void {
-	if (untilMs <= period.fromMs)
-		throw new LedgerRefusal(
-			'wrong-value',
-			`A build must come off later than it was fitted, which was on ${inWorkshopZone(ledger, period.fromMs)}.`
-		);
-	ledger.database.prepare('UPDATE fitted_period SET until_ms = ? WHERE id = ?').run(untilMs, period.id);
-	leaveTrail(ledger, actor, 'took off', 'fitted period', period.id, { until: toInstant(untilMs) });
-}
-
-function refuseOverlap(
-	ledger: Ledger,
-	wheel: { id: number; name: string },
-	wanted: { fromMs: number; untilMs: number | null }
-): void {
-	const other = ledger.database
-		.prepare<[number, number, number], { name: string; fromMs: number; untilMs: number | null }>(
-			`SELECT b.name, p.from_ms AS fromMs, p.until_ms AS untilMs
-			FROM fitted_period p JOIN build b ON b.id = p.build_id
-			WHERE p.wheel_id = ? AND p.from_ms < ? AND coalesce(p.until_ms, 9e15) > ? ORDER BY p.from_ms`
-		)
-		.get(wheel.id, wanted.untilMs ?? 9e15, wanted.fromMs);
-	if (!other) return;
-	const until = other.untilMs === null ? 'and still is' : `until ${inWorkshopZone(ledger, other.untilMs)}`;
-	throw new LedgerRefusal(
-		'overlap',
-		`On ${wheel.name} the build "${other.name}" was fitted from ${inWorkshopZone(ledger, other.fromMs)} ${until}; a wheel carries one build at a time.`
-	);
+function endPeriod(ledger: Ledger, actor: Actor, periodId: number, untilMs: number): void {
+	const { fromMs } = findPeriod(ledger, periodId);
+	refuseWrongOrder(ledger, fromMs, untilMs);
+	movePeriod(ledger, periodId, { fromMs, untilMs });
+	leaveTrail(ledger, actor, 'took off', 'fitted period', periodId, { until: toInstant(untilMs) });
 }

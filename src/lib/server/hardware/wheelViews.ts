@@ -5,7 +5,7 @@ import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
 import type { FittedPeriodView, WheelRow, WheelView } from '../views';
 import { listBuildRecords } from './builds';
-import { listPeriods } from './fittedPeriods';
+import { listPeriods } from './periodRows';
 import { listWheelRecords, type WheelRecord } from './wheels';
 
 /** Every wheel with what is on it now and how far it has been ridden. */

@@ -1,6 +1,6 @@
 import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import { listBuildRecords, type BuildRecord } from '../hardware/builds';
-import { listPeriods } from '../hardware/fittedPeriods';
+import { listPeriods } from '../hardware/periodRows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';

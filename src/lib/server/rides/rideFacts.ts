@@ -1,5 +1,5 @@
 import { buildOfRide, type BuildOfRide, type FittedPeriod } from '$lib/hardware/buildOfRide';
-import { listPeriods } from '../hardware/fittedPeriods';
+import { listPeriods } from '../hardware/periodRows';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';

@@ -1,6 +1,6 @@
 import { error } from '@sveltejs/kit';
 import { buildView, falseAlarms, getLedger, listWheels } from '$lib/server';
-import { endFromForm, fitFromForm } from '../../fitting';
+import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId } from '../../forms';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -23,5 +23,13 @@ export const actions: Actions = {
 	end: async ({ request, locals }) => {
 		const form = await request.formData();
 		return answered(() => endFromForm(form, actorOf(locals)));
+	},
+	correct: async ({ request, locals }) => {
+		const form = await request.formData();
+		return answered(() => correctFromForm(form, actorOf(locals)));
+	},
+	withdraw: async ({ request, locals }) => {
+		const form = await request.formData();
+		return answered(() => withdrawFromForm(form, actorOf(locals)));
 	}
 };

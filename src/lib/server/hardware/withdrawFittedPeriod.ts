@@ -1,0 +1,40 @@
+import type { Actor } from '../actor';
+import { checkText } from '../ledger/checkText';
+import { toInstant } from '../ledger/instants';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import { findPeriod, movePeriod, periodThatEnded } from './periodRows';
+
+/**
+ * Takes back that a build was on a wheel: it was written down by mistake. What was written stays in the
+ * trail, with the reason. Had it not ended, the build that came off for it counts as fitted on again. Rides
+ * find their build anew.
+ *
+ * @throws LedgerRefusal not-found; wrong-value without a reason
+ */
+export function withdrawFittedPeriod(ledger: Ledger, actor: Actor, periodId: number, reason: string): void {
+	const cleaned = checkText('The reason', reason, { min: 3, max: 500 });
+	ledger.database
+		.transaction(() => {
+			const { id, wheelId, buildId, fromMs, untilMs } = findPeriod(ledger, periodId);
+			const cameOff = untilMs === null ? periodThatEnded(ledger, wheelId, fromMs) : null;
+			ledger.database.prepare('DELETE FROM fitted_period WHERE id = ?').run(id);
+			leaveTrail(ledger, actor, 'withdrew', 'fitted period', id, {
+				reason: cleaned,
+				before: {
+					wheelId,
+					buildId,
+					from: toInstant(fromMs),
+					until: untilMs === null ? null : toInstant(untilMs)
+				}
+			});
+			if (!cameOff) return;
+			movePeriod(ledger, cameOff.id, { fromMs: cameOff.fromMs, untilMs: null });
+			leaveTrail(ledger, actor, 'corrected', 'fitted period', cameOff.id, {
+				before: { from: toInstant(cameOff.fromMs), until: toInstant(fromMs) },
+				after: { from: toInstant(cameOff.fromMs), until: null },
+				why: 'what was fitted after it was withdrawn'
+			});
+		})
+		.immediate();
+}
