@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BuildRow, RateView } from '$lib/server/views';
+import { createFormats } from '$lib/ui/formats';
+import { foundWords } from '../../src/routes/foundWords';
 import { nextStep } from '../../src/routes/nextStep';
 import { rateRows } from '../../src/routes/rateRows';
 import { rateScaleEnd } from '../../src/routes/rateScaleEnd';
@@ -47,6 +49,23 @@ describe('nextStep', () => {
 
 	it('says why nothing can be said when no distance was observed', () => {
 		expect(nextStep(build({ observedM: 0 })).href).toBe('/method#recording');
+	});
+});
+
+describe('foundWords', () => {
+	const formats = createFormats('en-GB', 'UTC');
+	const none = rate(0, 0, 0, 3.7);
+
+	it('says that nothing could have been found where nothing was observed', () => {
+		const unobserved = build({ observedM: 0, counted: counted(0, none, none) });
+		expect(foundWords(unobserved, formats)).toBe('nothing could have been found yet');
+		expect(foundWords(build({ counted: counted(0, none, none) }), formats)).toBe('none found');
+	});
+
+	it('counts what is confirmed, not reviewed and rejected', () => {
+		const open = { ...counted(2, none, rate(2, 2, 0.2, 7)), rejected: 1 };
+		expect(foundWords(build({ counted: open }), formats)).toBe('none confirmed, 2 not reviewed, 1 rejected');
+		expect(foundWords(build({}), formats)).toBe('1 confirmed');
 	});
 });
 

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
 	assignRide,
-	comparison,
 	createBuild,
 	decideTwin,
 	fitBuild,
@@ -232,33 +231,6 @@ describe('assignRide', () => {
 			expect(() => assignRide(test.ledger, test.actor, rideId, wrong)).toThrow('no such');
 		expect(() => assignRide(test.ledger, test.actor, 99, { wet: true })).toThrow('no such ride');
 		expect(rideView(test.ledger, rideId)!.wet).toBeNull();
-	});
-});
-
-describe('the age of a build', () => {
-	it('ends in the same sums whatever the order in which rides arrive', async () => {
-		const rides = [0, 1, 2, 3, 4].map((day) => ({
-			startedAtMs: START_MS + day * 24 * HOUR_MS,
-			totalM: 10_000 + 1000 * day,
-			events: [slipAt(50 + day)]
-		}));
-		const linesOf = async (order: number[]) => {
-			const test = freshLedger();
-			const { buildId } = withHardware(test);
-			for (const day of order) await addRide(test, rides[day]);
-			const [line] = comparison(test.ledger, [buildId]).lines;
-			return {
-				endM: line.endM,
-				windows: line.rides.map(({ fromM, toM }) => [fromM, toM]),
-				slips: line.slips.map(({ atM, count }) => [atM, count]),
-				observed: line.observed
-			};
-		};
-		const inOrder = await linesOf([0, 1, 2, 3, 4]);
-		expect(inOrder.endM).toBe(60_000);
-		expect(inOrder.slips[1]).toEqual([10_000 + 51 * 8, 2]);
-		expect(await linesOf([4, 2, 0, 3, 1])).toEqual(inOrder);
-		expect(await linesOf([1, 0, 4, 3, 2])).toEqual(inOrder);
 	});
 });
 

@@ -208,7 +208,7 @@ export interface AgeLine {
 	build: string;
 	wheel: string;
 	wheelId: number;
-	/** each ride as a window on the age axis, in order */
+	/** each ride as a window on the age axis, in order; also rides that only add to the distance */
 	rides: { rideId: number; fromM: number; toM: number }[];
 	/** stretches of age that could have shown a reference slip */
 	observed: { fromM: number; toM: number }[];

@@ -2,6 +2,7 @@ import { ageWindows, type AgeWindow } from '$lib/hardware/ageWindows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
+import { agesBuild } from '../rides/agesBuild';
 import type { RideFacts } from '../rides/rideFacts';
 import type { AgeLine } from '../views';
 import { IN_THE_RATE } from './eventTallies';
@@ -26,8 +27,9 @@ export function ageLines(
 	const wheels = listWheelRecords(ledger);
 	return builds.flatMap((build) =>
 		wheels.flatMap((wheel) => {
-			const rides = facts.filter((ride) => countsFor(ride, build.id) && ride.wheelId === wheel.id);
-			return rides.length > 0 ? [ageLine(ledger, build, wheel, rides)] : [];
+			const rides = facts.filter((ride) => agesBuild(ride, build.id) && ride.wheelId === wheel.id);
+			const counted = rides.some((ride) => countsFor(ride, build.id));
+			return counted ? [ageLine(ledger, build, wheel, rides)] : [];
 		})
 	);
 }
@@ -41,14 +43,17 @@ function ageLine(
 	const windows = ageWindows(
 		rides.map((ride) => ({ rideId: ride.id, startMs: ride.startMs, totalM: ride.totalM }))
 	);
+	// the others only add to the distance
+	const counted = new Set(rides.filter((ride) => countsFor(ride, build.id)).map(({ id }) => id));
+	const evidence = windows.filter(({ rideId }) => counted.has(rideId));
 	return {
 		buildId: build.id,
 		build: build.name,
 		wheel: wheel.name,
 		wheelId: wheel.id,
 		rides: windows,
-		observed: observedAges(ledger, windows),
-		slips: slipAges(ledger, windows),
+		observed: observedAges(ledger, evidence),
+		slips: slipAges(ledger, evidence),
 		endM: windows[windows.length - 1]?.toM ?? 0
 	};
 }

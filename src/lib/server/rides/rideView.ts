@@ -6,6 +6,7 @@ import { currentVersion } from '../queue/analysisVersions';
 import { riderMarks } from '../marks/riderMarks';
 import { countsFor } from '../rates/programmeRows';
 import type { RideView } from '../views';
+import { agesBuild } from './agesBuild';
 import { allRideFacts, rideFacts, type RideFacts } from './rideFacts';
 import { rideEvents } from './rideEvents';
 import { rideRows } from './rideRow';
@@ -63,7 +64,7 @@ function readDetail(ledger: Ledger, rideId: number, version: number): ResultDeta
 function ageAtStart(ledger: Ledger, ride: RideFacts): number | null {
 	const { buildId, wheelId } = ride;
 	if (buildId === null || wheelId === null || !countsFor(ride, buildId)) return null;
-	const sameHardware = allRideFacts(ledger, wheelId).filter((other) => countsFor(other, buildId));
+	const sameHardware = allRideFacts(ledger, wheelId).filter((other) => agesBuild(other, buildId));
 	const windows = ageWindows(
 		sameHardware.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM }))
 	);
