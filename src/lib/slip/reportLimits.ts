@@ -5,4 +5,4 @@ export const LEAST_REPORTED_DEG = 46;
 export const SAME_SLIP_S = 3;
 
 /** Log odds of the trees from which on a candidate is reported; one limit for every ride that is compared. */
-export const LEAST_LOG_ODDS = 2.1;
+export const LEAST_LOG_ODDS = 2;

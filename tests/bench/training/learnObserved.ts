@@ -31,7 +31,7 @@ const FALLING = [
  * From these log odds on a second is observed. Chosen so that of the slips of 90 degrees and more on all observed
  * stretches together nearly nine in ten were found in rides left out; at the edge itself fewer are.
  */
-const LEAST_LOG_ODDS_OBSERVED = 0.15;
+const LEAST_LOG_ODDS_OBSERVED = 0.05;
 
 /** Size against the reference slip, cut where it no longer matters. */
 export const sizeTerm = (crankDeg: number) =>

@@ -23,10 +23,10 @@ const number = (name: string, otherwise: number) => Number(process.env[name] ?? 
 const PLAN = {
 	slipCopies: number('SLIP_COPIES', 12),
 	artefactCopies: number('ARTEFACT_COPIES', 3),
-	generated: number('GENERATED', 50),
+	generated: number('GENERATED', 100),
 	firstSeed: 1000,
 	probeCopies: number('PROBES', 3),
-	generatedProbes: number('GENERATED_PROBES', 30),
+	generatedProbes: number('GENERATED_PROBES', 80),
 	firstProbeSeed: 9000
 };
 const OPTIONS = {
@@ -41,6 +41,8 @@ const OPTIONS = {
 	lookAlikeWeight: number('LOOKALIKE_WEIGHT', 0.6)
 };
 const OBSERVED_TREES = 40;
+/** Generated rides hold many devices that no labelled ride stands for: they count, but do not decide alone. */
+const GENERATED_TRIAL_WEIGHT = 0.4;
 /** Strength is calibrated on more than what is reported: below the limit there are more false alarms to learn from. */
 const CALIBRATED_FROM = 1;
 
@@ -118,7 +120,7 @@ function trialsOf({ part, logOdds }: Scored): Trial[] {
 	const score = emptyScore();
 	const slips = part.events.filter((event) => event.kind !== 'chain skip');
 	const { missed } = addRide(score, slips, part.km, keepStrongest(part, logOdds, LEAST_LOG_ODDS), [], 0, 0);
-	const weight = part.origin === 'generated' ? 0.5 : 1;
+	const weight = part.origin === 'generated' ? GENERATED_TRIAL_WEIGHT : 1;
 	return part.events.flatMap((event, i) =>
 		event.kind === 'chain skip' || event.crankDeg < 45
 			? []
