@@ -8,7 +8,9 @@ import {
 	createUpload,
 	findImport,
 	finishUpload,
+	listImports,
 	recoverUploads,
+	removeBrokenUpload,
 	setSettings,
 	uploadOffset
 } from '$lib/server';
@@ -72,6 +74,49 @@ describe('an upload', () => {
 		await expect(appendToUpload(ledger, id, 0, breaking())).rejects.toThrow('connection lost');
 		expect(uploadOffset(ledger, id).offset).toBe(700);
 		expect(await appendToUpload(ledger, id, 700, from(bytes.subarray(700)))).toEqual({ offset: 5000 });
+	});
+
+	it('says after a minute without a byte that it broke off, not while bytes come slowly', async () => {
+		const test = freshLedger();
+		const { ledger, clock } = test;
+		const id = await announced(test);
+		const view = () => listImports(ledger, { limit: 1 })[0];
+		async function* slowly() {
+			for (const from of [0, 100, 200]) {
+				clock.ms += 40_000;
+				yield bytes.subarray(from, from + 100);
+				expect(view()).toMatchObject({ stage: 'receiving', brokeOff: false, sentence: null });
+			}
+		}
+		await appendToUpload(ledger, id, 0, slowly());
+		clock.ms += 59_000;
+		expect(view().brokeOff).toBe(false);
+		clock.ms += 2_000;
+		expect(view()).toMatchObject({ brokeOff: true, sentence: expect.stringContaining('broke off') });
+		// the page that is still open may go on with it
+		await appendToUpload(ledger, id, 300, from(bytes.subarray(300)));
+		expect(view().brokeOff).toBe(false);
+	});
+
+	it('that broke off is removed by a person or by choosing the file again, and by nothing else', async () => {
+		const test = freshLedger();
+		const { ledger, actor, clock } = test;
+		const id = await announced(test);
+		await appendToUpload(ledger, id, 0, from(bytes.subarray(0, 10)));
+		const [{ id: importId }] = listImports(ledger, { limit: 1 });
+		expect(() => removeBrokenUpload(ledger, actor, importId)).toThrow('broke off');
+		await announced(test);
+		expect(listImports(ledger, { limit: 9 })).toHaveLength(2);
+		clock.ms += 61_000;
+		removeBrokenUpload(ledger, actor, importId);
+		expect(() => uploadOffset(ledger, id)).toThrow('begin it again');
+		await announced(test, 77);
+		expect(listImports(ledger, { limit: 9 })).toHaveLength(2);
+		const again = await announced(test);
+		expect(listImports(ledger, { limit: 9 }).map(({ bytes }) => bytes)).toEqual([5000, 77]);
+		expect(readdirSync(join(ledger.folder, 'incoming'))).toContain(again);
+		expect(readdirSync(join(ledger.folder, 'incoming'))).toHaveLength(2);
+		expect(rowsOf(ledger, "SELECT 1 FROM trail WHERE action = 'removed'")).toHaveLength(2);
 	});
 
 	it('refuses a piece at another offset and says where it must begin', async () => {

@@ -88,6 +88,27 @@ describe('sendFile', () => {
 		expect(JSON.parse(bodies[0])).toEqual({ name: 'ride.fit', size: content.length, wheelId: 3 });
 	});
 
+	it('goes on with an upload that was begun before, and begins anew when the server gave it up', async () => {
+		const server = uploadServer([]);
+		let uploadId = '';
+		const lost = [null, null, ...Array.from({ length: 20 }, () => 'lost' as const)];
+		const breaking = (async (input: RequestInfo | URL, init: RequestInit = {}) => {
+			if (lost.shift() === 'lost') throw new TypeError('network');
+			return server.fetch(input, init);
+		}) as typeof fetch;
+		const onAnnounced = (id: string) => (uploadId = id);
+		await expect(sendFile(file(), { fetch: breaking, wait, onAnnounced })).rejects.toThrow('network');
+		expect(uploadId).toBe('u1');
+		await sendFile(file(), { fetch: server.fetch, wait, uploadId });
+		expect(server.requests.filter((request) => request === 'POST /uploads')).toHaveLength(1);
+		expect(server.bytes().equals(content)).toBe(true);
+
+		const forgetful = uploadServer([({ method }) => (method === 'GET' ? 404 : null)]);
+		await sendFile(file(), { fetch: forgetful.fetch, wait, uploadId: 'gone' });
+		expect(forgetful.requests.slice(0, 2)).toEqual(['GET /uploads/gone', 'POST /uploads']);
+		expect(forgetful.bytes().equals(content)).toBe(true);
+	});
+
 	it('gives up after six attempts at a connection that stays broken', async () => {
 		const server = uploadServer(Array.from({ length: 9 }, () => () => 'lost' as const));
 		await expect(sendFile(file(), { fetch: server.fetch, wait })).rejects.toThrow('network');

@@ -44,6 +44,7 @@ export { countUnfinishedImports, findImport, listImports, retryImport } from './
 export { ImportRunner, type RunnerOptions } from './queue/importRunner';
 export type { RideHints } from './queue/rideHints';
 
+export { removeBrokenUpload } from './store/brokenUploads';
 export { cleanFileName } from './store/cleanFileName';
 export { recoverUploads } from './store/recoverUploads';
 export { storeFile } from './store/storeFile';

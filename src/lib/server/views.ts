@@ -167,6 +167,8 @@ export interface ImportView {
 	fileName: string;
 	bytes: number;
 	stage: ImportStage;
+	/** still "receiving", but nothing came for a minute */
+	brokeOff: boolean;
 	rideId: number | null;
 	/** refused or failed: a sentence for the rider and a detail for the engineer */
 	sentence: string | null;

@@ -11,6 +11,10 @@ export interface SendOptions {
 	/** waits before an attempt is repeated; a test gives one that does not wait */
 	readonly wait?: (ms: number) => Promise<void>;
 	readonly signal?: AbortSignal;
+	/** an upload of this very file that was begun before; it goes on where it stopped */
+	readonly uploadId?: string;
+	/** told as soon as the server knows the file */
+	readonly onAnnounced?: (uploadId: string) => void;
 	/** what the rider already said about the file, sent with its name: wheel, rider, wet... */
 	readonly hints?: Readonly<Record<string, unknown>>;
 }
@@ -38,18 +42,10 @@ const ATTEMPTS = 6;
  * @throws SendRefused when the server does not take the file; the last network error after 6 attempts
  */
 export async function sendFile(file: File, options: SendOptions): Promise<number> {
-	const created = await attempt(options, async () =>
-		answered(
-			await options.fetch('/uploads', {
-				method: 'POST',
-				headers: { 'content-type': 'application/json' },
-				body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
-				signal: options.signal
-			})
-		)
-	);
-	const id = encodeURIComponent(String(created.id));
-	let offset = typeof created.offset === 'number' ? created.offset : 0;
+	const announced = (await goOn(options)) ?? (await announce(file, options));
+	const id = encodeURIComponent(announced.id);
+	options.onAnnounced?.(announced.id);
+	let { offset } = announced;
 	const report = () => options.onProgress?.({ sentBytes: offset, totalBytes: file.size });
 	report();
 	let stuck = 0;
@@ -79,6 +75,35 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 		answered(await options.fetch(`/uploads/${id}/finish`, { method: 'POST', signal: options.signal }))
 	);
 	return Number(finished.importId);
+}
+
+async function announce(file: File, options: SendOptions): Promise<{ id: string; offset: number }> {
+	const created = await attempt(options, async () =>
+		answered(
+			await options.fetch('/uploads', {
+				method: 'POST',
+				headers: { 'content-type': 'application/json' },
+				body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
+				signal: options.signal
+			})
+		)
+	);
+	return { id: String(created.id), offset: typeof created.offset === 'number' ? created.offset : 0 };
+}
+
+/** Where an upload that was begun before stands; null when there is none or the server gave it up. */
+async function goOn(options: SendOptions): Promise<{ id: string; offset: number } | null> {
+	const { uploadId } = options;
+	if (uploadId === undefined) return null;
+	try {
+		return {
+			id: uploadId,
+			offset: await attempt(options, () => heldOffset(encodeURIComponent(uploadId), options))
+		};
+	} catch (error) {
+		if (error instanceof SendRefused && error.status === 404) return null;
+		throw error;
+	}
 }
 
 async function heldOffset(id: string, options: SendOptions): Promise<number> {

@@ -6,6 +6,7 @@ import {
 	listPeople,
 	listRides,
 	listWheels,
+	removeBrokenUpload,
 	retryImport
 } from '$lib/server';
 import { actorOf, answered, neededId } from '../forms';
@@ -36,5 +37,9 @@ export const actions: Actions = {
 	retry: async ({ request, locals }) => {
 		const form = await request.formData();
 		return answered(() => retryImport(getLedger(), actorOf(locals), neededId(form, 'import')));
+	},
+	remove: async ({ request, locals }) => {
+		const form = await request.formData();
+		return answered(() => removeBrokenUpload(getLedger(), actorOf(locals), neededId(form, 'import')));
 	}
 };

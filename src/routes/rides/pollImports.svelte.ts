@@ -1,6 +1,7 @@
 import type { ImportView } from '$lib/server/views';
 
 const UNDER_WAY = new Set(['receiving', 'waiting', 'analysing']);
+const isUnderWay = ({ stage, brokeOff }: ImportView) => UNDER_WAY.has(stage) && !brokeOff;
 
 /**
  * Follows files that are still being read: asks the server once a second while any is, and tells the page
@@ -12,7 +13,7 @@ const UNDER_WAY = new Set(['receiving', 'waiting', 'analysing']);
 export function pollImports(loaded: () => readonly ImportView[], settled: () => void) {
 	let fresh = $state<readonly ImportView[] | null>(null);
 	const current = $derived(fresh ?? loaded());
-	const underWay = $derived(current.filter(({ stage }) => UNDER_WAY.has(stage)).length);
+	const underWay = $derived(current.filter(isUnderWay).length);
 
 	$effect(() => {
 		void loaded();
@@ -27,7 +28,7 @@ export function pollImports(loaded: () => readonly ImportView[], settled: () => 
 			if (!response?.ok) return;
 			const answer = (await response.json()) as ImportView[] | { imports: ImportView[] };
 			fresh = Array.isArray(answer) ? answer : answer.imports;
-			if (fresh.filter(({ stage }) => UNDER_WAY.has(stage)).length < before) settled();
+			if (fresh.filter(isUnderWay).length < before) settled();
 		}, 1000);
 		return () => clearInterval(timer);
 	});

@@ -4,6 +4,7 @@ import { leaveTrail } from '../ledger/leaveTrail';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
+import { BROKE_OFF_AFTER_MS } from '../store/brokenUploads';
 import type { ImportStage, ImportView } from '../views';
 import type { LeaseHolder } from './lease';
 
@@ -112,22 +113,23 @@ export function retryImport(ledger: Ledger, actor: Actor, importId: number): voi
 }
 
 const VIEW = `SELECT i.id, i.file_name AS fileName, i.bytes, i.stage, i.ride_id AS rideId, i.sentence,
-	i.technical AS detail, i.changed_ms AS changedMs FROM import i`;
+	i.technical AS detail, i.changed_ms AS changedMs, u.touched_ms AS touchedMs
+	FROM import i LEFT JOIN upload u ON u.import_id = i.id AND u.sha256 IS NULL`;
 
-type ImportRow = Omit<ImportView, 'at'> & { changedMs: number };
+type ImportRow = Omit<ImportView, 'at' | 'brokeOff'> & { changedMs: number; touchedMs: number | null };
 
 /** The newest imports first. */
 export function listImports(ledger: Ledger, query: { limit: number }): ImportView[] {
 	const rows = ledger.database
 		.prepare<[number], ImportRow>(`${VIEW} ORDER BY i.id DESC LIMIT ?`)
 		.all(Math.max(1, Math.min(1000, Math.trunc(query.limit))));
-	return rows.map(toView);
+	return rows.map((row) => toView(row, ledger.now()));
 }
 
 /** null when there is no such import */
 export function findImport(ledger: Ledger, importId: number): ImportView | null {
 	const row = ledger.database.prepare<[number], ImportRow>(`${VIEW} WHERE i.id = ?`).get(importId);
-	return row ? toView(row) : null;
+	return row ? toView(row, ledger.now()) : null;
 }
 
 export function countUnfinishedImports(ledger: Ledger): number {
@@ -136,6 +138,8 @@ export function countUnfinishedImports(ledger: Ledger): number {
 		.get()!.n;
 }
 
-function toView({ changedMs, ...row }: ImportRow): ImportView {
-	return { ...row, at: toInstant(changedMs) };
+function toView({ changedMs, touchedMs, ...row }: ImportRow, now: number): ImportView {
+	const brokeOff = row.stage === 'receiving' && touchedMs !== null && now - touchedMs > BROKE_OFF_AFTER_MS;
+	const sentence = brokeOff ? 'The upload broke off: choose the file again to send it.' : row.sentence;
+	return { ...row, sentence, brokeOff, at: toInstant(changedMs) };
 }

@@ -2,7 +2,8 @@ import { readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { findPersonAsActor } from '../people/people';
 import type { Ledger } from '../ledger/openLedger';
-import { finishUpload, removeUpload } from './uploads';
+import { removeUpload } from './incomingFiles';
+import { finishUpload } from './uploads';
 
 /** an upload that nobody went on with for this long is given up */
 const ABANDONED_AFTER_MS = 48 * 3600 * 1000;

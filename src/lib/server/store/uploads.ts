@@ -1,14 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { existsSync, rmSync, statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { open } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
 import { recordSource } from '../queue/recordSource';
 import { type RideHints, writeHints } from '../queue/rideHints';
 import { LedgerRefusal } from '../refusal';
 import { cleanFileName } from './cleanFileName';
+import { giveUpBrokenUploads } from './brokenUploads';
 import { faultPoint } from './faultPoint';
+import { incomingPath } from './incomingFiles';
 import { hashFile, moveToStore, tooLarge, writeAll } from './sourceStore';
 import { uploadLimitBytes } from './uploadLimit';
 
@@ -19,6 +20,9 @@ interface UploadRow {
 	sha256: string | null;
 	finished: number;
 }
+
+/** how often a piece on its way says that bytes still come */
+const TOUCH_EVERY_MS = 5_000;
 
 /** uploads that a request of this process is writing to */
 const writing = new Set<string>();
@@ -38,6 +42,8 @@ export async function createUpload(
 		throw new LedgerRefusal('wrong-value', 'The file is empty or its size is not known.');
 	const limit = uploadLimitBytes(ledger);
 	if (input.size > limit) throw tooLarge(limit);
+	const fileName = cleanFileName(input.name);
+	giveUpBrokenUploads(ledger, actor, fileName, input.size);
 	const id = randomBytes(16).toString('hex');
 	await (await open(incomingPath(ledger, id), 'wx')).close();
 	const now = ledger.now();
@@ -48,14 +54,7 @@ export async function createUpload(
 					`INSERT INTO import (file_name, bytes, stage, hints, actor_id, created_ms, changed_ms)
 					VALUES (?, ?, 'receiving', ?, ?, ?, ?)`
 				)
-				.run(
-					cleanFileName(input.name),
-					input.size,
-					writeHints(ledger, input.hints ?? {}),
-					actor.personId,
-					now,
-					now
-				);
+				.run(fileName, input.size, writeHints(ledger, input.hints ?? {}), actor.personId, now, now);
 			ledger.database
 				.prepare('INSERT INTO upload (id, import_id, size, touched_ms) VALUES (?, ?, ?, ?)')
 				.run(id, lastInsertRowid, input.size, now);
@@ -92,6 +91,7 @@ export async function appendToUpload(
 		if (offset !== received)
 			throw new LedgerRefusal('wrong-offset', `The next piece must begin at byte ${received}.`);
 		let at = offset;
+		let touchedMs = touch(ledger, id);
 		const file = await open(incomingPath(ledger, id), 'r+');
 		try {
 			for await (const piece of body) {
@@ -99,12 +99,13 @@ export async function appendToUpload(
 					throw new LedgerRefusal('too-large', 'More bytes came than the upload announced.');
 				await writeAll(file, piece, at);
 				at += piece.byteLength;
+				if (ledger.now() - touchedMs >= TOUCH_EVERY_MS) touchedMs = touch(ledger, id);
 				if (at * 2 >= upload.size) faultPoint('upload-half');
 			}
 		} finally {
 			await file.close();
 		}
-		ledger.database.prepare('UPDATE upload SET touched_ms = ? WHERE id = ?').run(ledger.now(), id);
+		touch(ledger, id);
 		return { offset: at };
 	} finally {
 		writing.delete(id);
@@ -138,6 +139,13 @@ export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Pr
 	return { importId: upload.importId };
 }
 
+/** Says that bytes came just now; a slow line may need minutes for one piece. */
+function touch(ledger: Ledger, id: string): number {
+	const now = ledger.now();
+	ledger.database.prepare('UPDATE upload SET touched_ms = ? WHERE id = ?').run(now, id);
+	return now;
+}
+
 export function findUpload(ledger: Ledger, id: string): UploadRow {
 	const row = ledger.database
 		.prepare<[string], UploadRow>(
@@ -146,11 +154,6 @@ export function findUpload(ledger: Ledger, id: string): UploadRow {
 		.get(id);
 	if (!row) throw new LedgerRefusal('not-found', 'There is no such upload; begin it again.');
 	return row;
-}
-
-export function incomingPath(ledger: Ledger, id: string): string {
-	if (!/^[0-9a-f]{32}$/.test(id)) throw new LedgerRefusal('not-found', 'There is no such upload.');
-	return join(ledger.folder, 'incoming', id);
 }
 
 function receivedBytes(ledger: Ledger, id: string): number {
@@ -164,14 +167,4 @@ async function syncFile(path: string): Promise<void> {
 	} finally {
 		await file.close();
 	}
-}
-
-/** Takes an upload and what came of it away, together with its place in the list of imports. */
-export function removeUpload(ledger: Ledger, id: string): void {
-	rmSync(incomingPath(ledger, id), { force: true });
-	ledger.database
-		.prepare(
-			"DELETE FROM import WHERE stage = 'receiving' AND id = (SELECT import_id FROM upload WHERE id = ?)"
-		)
-		.run(id);
 }

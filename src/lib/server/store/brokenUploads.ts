@@ -1,0 +1,51 @@
+import type { Actor } from '../actor';
+import { leaveTrail } from '../ledger/leaveTrail';
+import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
+import { removeUpload } from './incomingFiles';
+
+/** an upload of which nothing came for this long has broken off; a page tries again for half a minute */
+export const BROKE_OFF_AFTER_MS = 60_000;
+
+interface BrokenUpload {
+	id: string;
+	importId: number;
+	fileName: string;
+	bytes: number;
+}
+
+const BROKEN = `SELECT u.id, i.id AS importId, i.file_name AS fileName, i.bytes
+	FROM upload u JOIN import i ON i.id = u.import_id
+	WHERE i.stage = 'receiving' AND u.sha256 IS NULL AND u.touched_ms < @before`;
+
+/**
+ * Takes an upload that broke off out of the list of files, with what came of it.
+ *
+ * @throws LedgerRefusal conflict while bytes come, or when it has arrived
+ */
+export function removeBrokenUpload(ledger: Ledger, actor: Actor, importId: number): void {
+	const broken = ledger.database
+		.prepare<[object], BrokenUpload>(`${BROKEN} AND i.id = @importId`)
+		.get({ before: ledger.now() - BROKE_OFF_AFTER_MS, importId });
+	if (!broken) throw new LedgerRefusal('conflict', 'Only an upload that broke off can be removed.');
+	remove(ledger, actor, broken);
+}
+
+/** A file that is announced again takes the place of the same person's uploads of it that broke off. */
+export function giveUpBrokenUploads(ledger: Ledger, actor: Actor, fileName: string, bytes: number): void {
+	const broken = ledger.database
+		.prepare<[object], BrokenUpload>(
+			`${BROKEN} AND i.actor_id = @actorId AND i.file_name = @fileName AND i.bytes = @bytes`
+		)
+		.all({ before: ledger.now() - BROKE_OFF_AFTER_MS, actorId: actor.personId, fileName, bytes });
+	for (const upload of broken) remove(ledger, actor, upload);
+}
+
+function remove(ledger: Ledger, actor: Actor, { id, importId, fileName, bytes }: BrokenUpload): void {
+	ledger.database
+		.transaction(() => {
+			leaveTrail(ledger, actor, 'removed', 'import', importId, { fileName, bytes, why: 'it broke off' });
+			removeUpload(ledger, id);
+		})
+		.immediate();
+}
