@@ -155,6 +155,21 @@ describe('SlipsOverDistance', () => {
 		expect(svgOf(SlipsOverDistance, { lines, width: 900, formats })).toMatchSnapshot();
 	});
 
+	it('fills as much of a band as was observed', () => {
+		const svg = svgOf(SlipsOverDistance, { lines, width: 900, formats });
+		const filled = [...svg.matchAll(/class="seen"[^>]* d="M40,10([^"]+)V10Z"/g)].map(([, path]) => {
+			let [x, area] = [40, 0];
+			for (const [, y, to] of path.matchAll(/V([\d.]+)H([\d.]+)/g)) {
+				area += (10 - Number(y)) * (Number(to) - x);
+				x = Number(to);
+			}
+			return area / (10 * (x - 40));
+		});
+		// 169.95 of 200 km and 100 of 120 km
+		expect(filled[0]).toBeCloseTo(0.84975, 2);
+		expect(filled[1]).toBeCloseTo(0.83333, 2);
+	});
+
 	it('says every line in its name for a screen reader', () => {
 		expect(svgOf(SlipsOverDistance, { lines, formats })).toContain(
 			'Retrofit on Wheel A, none found on 100 observed km of 120 km'

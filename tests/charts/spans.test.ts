@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { coveredShares } from '$lib/charts/coveredShares';
 import { endNumbers } from '$lib/charts/endNumbers';
 import { gatheredSpans } from '$lib/charts/gatheredSpans';
 import { gearRays } from '$lib/charts/gearRays';
@@ -59,6 +60,25 @@ it('gatheredSpans keeps the total length, with at most one stretch a cell, in or
 		const within = spans.map(([a, b]) => [Math.max(a, from), Math.min(b, Math.ceil(to / 3) * 3)] as const);
 		expect(lengthOf(within.filter(([a, b]) => b > a))).toBeCloseTo(to - from, 6);
 	}
+});
+
+it('coveredShares gives the covered part of each cell, and as their mean that of the whole', () => {
+	const spans = Array.from({ length: 4000 }, (_, i) => [i * 50, i * 50 + 33] as const);
+	const shares = coveredShares(spans, [0, 200_000], 267);
+	expect(shares.reduce((sum, share) => sum + share, 0) / 267).toBeCloseTo(0.66, 9);
+	expect(Math.max(...shares)).toBeLessThan(0.7);
+	expect(
+		coveredShares(
+			[
+				[0, 4],
+				[5, 7]
+			],
+			[0, 8],
+			2
+		)
+	).toEqual([1, 0.5]);
+	expect(coveredShares([], [0, 10], 2)).toEqual([0, 0]);
+	expect(coveredShares([[-5, 50]], [0, 10], 3)).toEqual([1, 1, 1]);
 });
 
 it('spansPath draws the gathered total to within a hundredth of a pixel a stretch', () => {
