@@ -113,6 +113,10 @@ describe('comparison', () => {
 		expect(ratio().upper).toBeCloseTo(0.4825 / 0.5175, 3);
 		expect(ratio().sentence).toContain('The rides support that New slips less often.');
 		expect(ratio().sentence).toContain('1 unreviewed count as slips of New');
+		expect(ratio().sentence).toContain(
+			'At best for New, with only what is confirmed on it and all that was found on Old: New has no counted slip: at most 0.59 times'
+		);
+		expect(ratio().sentence).not.toContain('If all that was found');
 	});
 
 	it('takes a rejected event out of lines and ratio at once', async () => {
@@ -135,7 +139,7 @@ describe('ratioSentence', () => {
 		({ name, observedM, counted: { unreviewed: 0 } }) as Parameters<typeof ratioSentence>[0];
 	const both = (ratio: number | null, lower: number, upper: number | null) => {
 		const limits = { ratio, lower, upper, confidence: 0.95 };
-		return { decides: limits, asFound: limits };
+		return { decides: limits, asFound: limits, best: limits };
 	};
 	const sentence = (ratio: number | null, lower: number, upper: number | null) =>
 		ratioSentence(row('New'), row('Old'), both(ratio, lower, upper));
@@ -144,6 +148,10 @@ describe('ratioSentence', () => {
 		expect(sentence(0.5, 0.2, 0.9)).toContain('support that New slips less often');
 		expect(sentence(3, 1.2, 8)).toContain('support that New slips more often');
 		expect(sentence(0.5, 0.2, 1.1)).toContain('do not show a difference');
+	});
+
+	it('names no best case once everything is reviewed', () => {
+		expect(sentence(0.5, 0.2, 0.9)).not.toContain('At best');
 	});
 
 	it('never calls a build without slips free of slips', () => {

@@ -33,16 +33,17 @@ export function comparison(ledger: Ledger, buildIds: readonly number[]): Compari
 /**
  * How often a build slips against the reference, per observed km. What nobody has reviewed counts against
  * the build that has to prove itself: as a slip there, as none on the reference. Beside it stands what
- * the ratio would be if everything found were a slip on both.
+ * the ratio would be if everything found were a slip on both, and the best case of the build.
  */
 function ratioOf(build: BuildRow, reference: BuildRow): ComparisonView['ratios'][number] {
 	const decides = ratioOfRates(build.counted.worstCase, reference.counted.bestCase);
 	const asFound = ratioOfRates(build.counted.worstCase, reference.counted.worstCase);
+	const best = ratioOfRates(build.counted.bestCase, reference.counted.worstCase);
 	return {
 		buildId: build.id,
 		build: build.name,
 		...decides,
-		sentence: ratioSentence(build, reference, { decides, asFound })
+		sentence: ratioSentence(build, reference, { decides, asFound, best })
 	};
 }
 

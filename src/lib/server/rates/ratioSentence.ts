@@ -11,12 +11,12 @@ interface Ratio {
  * What the rides say about how often a build slips against another, in plain words with what was counted.
  *
  * @param ratios `decides`: unreviewed events count as slips of the build and as none of the reference;
- *   `asFound`: they count as slips of both
+ *   `asFound`: they count as slips of both; `best`: as none of the build and as slips of the reference
  */
 export function ratioSentence(
 	build: BuildRow,
 	reference: BuildRow,
-	ratios: { readonly decides: Ratio; readonly asFound: Ratio }
+	ratios: { readonly decides: Ratio; readonly asFound: Ratio; readonly best: Ratio }
 ): string {
 	const { name } = build;
 	const other = reference.name;
@@ -26,11 +26,15 @@ export function ratioSentence(
 	const unreviewed = reference.counted.unreviewed;
 	const asFound =
 		unreviewed > 0 ? ` If all that was found counts on both: ${sizeOf(name, other, ratios.asFound)}` : '';
+	const best =
+		unreviewed + build.counted.unreviewed > 0
+			? ` At best for ${name}, with only what is confirmed on it and all that was found on ${other}: ${sizeOf(name, other, ratios.best)}`
+			: '';
 	const finding =
 		unreviewed > 0 && reference.counted.confirmed === 0
 			? `No event of ${other} is confirmed yet: nothing can be decided before its ${unreviewed} are reviewed.`
 			: `${sizeOf(name, other, ratios.decides)}${conclusionOf(name, ratios.decides)}${countingPolicy(build, reference)}`;
-	return `${finding}${asFound} Slips are taken to come singly and hub torque is not yet matched.`;
+	return `${finding}${asFound}${best} Slips are taken to come singly and hub torque is not yet matched.`;
 }
 
 function sizeOf(name: string, other: string, { ratio, lower, upper, confidence }: Ratio): string {
