@@ -38,7 +38,7 @@ export function pollImports(loaded: () => readonly ImportView[], settled: () => 
 			return current;
 		},
 		get sentence() {
-			if (underWay === 0) return 'Everything received has been read.';
+			if (underWay === 0) return 'Everything that arrived has been read.';
 			return `${underWay} ${underWay === 1 ? 'file is' : 'files are'} still being read; the page may be left.`;
 		}
 	};
