@@ -169,6 +169,21 @@ describe('what counts nowhere', () => {
 		expect(total(test.ledger)).toEqual([[1, 30_000, 0]]);
 	});
 
+	it('all copies but one of a ride that is withdrawn', async () => {
+		const test = freshLedger();
+		withHardware(test);
+		const first = await addRide(test);
+		const second = await addRide(test);
+		const third = await addRide(test);
+		for (const id of [second, third]) decideTwin(test.ledger, test.actor, id, 'same recording');
+		withdrawRide(test.ledger, test.actor, first, 'a worse export');
+		expect(total(test.ledger)).toEqual([[1, 30_000, 0]]);
+		expect(rideView(test.ledger, third)!.twinOf?.id).toBe(second);
+		restoreRide(test.ledger, test.actor, first);
+		expect(total(test.ledger)).toEqual([[1, 30_000, 0]]);
+		expect(rideView(test.ledger, first)!.state).toBe('counted');
+	});
+
 	it('and a look-alike counts again when the ride it looks like is withdrawn', async () => {
 		const test = freshLedger();
 		withHardware(test);

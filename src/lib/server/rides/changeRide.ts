@@ -71,8 +71,23 @@ export function withdrawRide(ledger: Ledger, actor: Actor, rideId: number, reaso
 				.prepare('UPDATE ride SET withdrawn_ms = ?, withdrawn_reason = ? WHERE id = ?')
 				.run(ledger.now(), cleaned, rideId);
 			leaveTrail(ledger, actor, 'withdrew', 'ride', rideId, { reason: cleaned });
+			nameTheNextCopy(ledger, actor, rideId);
 		})
 		.immediate();
+}
+
+/** Of several copies of a withdrawn ride the first counts from now on; the others are copies of that one. */
+function nameTheNextCopy(ledger: Ledger, actor: Actor, withdrawnId: number): void {
+	const [first, ...others] = ledger.database
+		.prepare<[number], { id: number }>(
+			`SELECT id FROM ride WHERE twin_of = ? AND twin_decision IS NOT 'different ride'
+				AND withdrawn_ms IS NULL ORDER BY id`
+		)
+		.all(withdrawnId);
+	for (const { id } of others) {
+		ledger.database.prepare('UPDATE ride SET twin_of = ? WHERE id = ?').run(first.id, id);
+		leaveTrail(ledger, actor, 'assigned', 'ride', id, { twinOf: { before: withdrawnId, after: first.id } });
+	}
 }
 
 /** @throws LedgerRefusal not-found; conflict when it is not withdrawn */
