@@ -38,8 +38,11 @@ export function driveTraces(
 	const gainedHubDeg = new Float64Array(grid.seconds);
 	const hubTorqueNm = new Float64Array(grid.seconds).fill(NaN);
 	let gained = 0;
+	let inGear = context.path[0];
 	for (let t = 0; t < grid.seconds; t++) {
-		const gear = gears[context.path[t]];
+		// in a slip the crank runs away from its gear and the path would follow it: the gear before is still in
+		if (states[t] !== code('slip')) inGear = context.path[t];
+		const gear = gears[inGear];
 		if (gear) {
 			engagedCadenceRpm[t] = engagedCadence(speedMps[t], gear.developmentM);
 			hubTorqueNm[t] = hubTorque(grid.powerW[t], grid.cadenceRpm[t], gear.ratio, powerAt);
