@@ -8,9 +8,13 @@ export interface Migration {
 	readonly sql: string;
 }
 
+const SHORTEST_PAUSE_MS = 15;
+const LONGEST_PAUSE_MS = 60;
+
 /**
  * Brings a database file to the newest layout, each step in its own transaction, with the file to itself:
  * while another process has it open, nothing is changed. `user_version` holds the last step that is in.
+ * Between attempts the file is closed, or two processes that start at once would keep each other out.
  *
  * @param file path of the database; made when it does not exist
  * @param migrations in order of their numbers
@@ -19,14 +23,29 @@ export interface Migration {
  *   ledger-in-use when another process keeps it open
  */
 export function migrate(file: string, migrations: readonly Migration[], waitMs = 5000): void {
+	const giveUpAt = performance.now() + waitMs;
+	while (!bringToNewest(file, migrations)) {
+		if (performance.now() >= giveUpAt)
+			throw new LedgerRefusal(
+				'ledger-in-use',
+				'The ledger has to be brought to a new layout, but another Slip Ledger has it open; close that one first.'
+			);
+		pause(SHORTEST_PAUSE_MS + Math.random() * (LONGEST_PAUSE_MS - SHORTEST_PAUSE_MS));
+	}
+}
+
+/** @returns false when another process has the file open; nothing was changed then */
+function bringToNewest(file: string, migrations: readonly Migration[]): boolean {
 	const newest = migrations[migrations.length - 1]?.number ?? 0;
-	const database = new Database(file, { timeout: waitMs });
+	const database = new Database(file, { timeout: SHORTEST_PAUSE_MS });
 	try {
 		const before = versionOf(database);
 		refuseNewer(before, newest);
-		if (before === newest) return;
+		if (before === newest) return true;
 		database.pragma('journal_mode = WAL');
-		takeForOneself(database);
+		// in WAL mode only an exclusive locking mode keeps readers out, and it is refused while anyone is in
+		database.pragma('locking_mode = EXCLUSIVE');
+		database.exec('BEGIN EXCLUSIVE; COMMIT');
 		for (const step of migrations) {
 			if (step.number <= versionOf(database)) continue;
 			database.transaction(() => {
@@ -34,9 +53,18 @@ export function migrate(file: string, migrations: readonly Migration[], waitMs =
 				database.pragma(`user_version = ${step.number}`);
 			})();
 		}
+		return true;
+	} catch (error) {
+		if (error instanceof Database.SqliteError && /^SQLITE_(BUSY|PROTOCOL)/.test(error.code)) return false;
+		throw error;
 	} finally {
 		database.close();
 	}
+}
+
+/** Waits without giving way to other work: the ledger is not open yet, so there is none. */
+function pause(ms: number): void {
+	Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, ms);
 }
 
 export function versionOf(database: Database.Database): number {
@@ -49,18 +77,4 @@ export function refuseNewer(found: number, newest: number): void {
 		'newer-ledger',
 		`This ledger was written by a newer Slip Ledger (layout ${found}, this one knows ${newest}); nothing was changed. Update the program.`
 	);
-}
-
-/** In WAL mode only an exclusive locking mode keeps readers out, and it is refused while anyone is in. */
-function takeForOneself(database: Database.Database): void {
-	database.pragma('locking_mode = EXCLUSIVE');
-	try {
-		database.exec('BEGIN EXCLUSIVE; COMMIT');
-	} catch (error) {
-		if (!(error instanceof Database.SqliteError) || !error.code.startsWith('SQLITE_BUSY')) throw error;
-		throw new LedgerRefusal(
-			'ledger-in-use',
-			'The ledger has to be brought to a new layout, but another Slip Ledger has it open; close that one first.'
-		);
-	}
 }
