@@ -41,7 +41,8 @@ const STEPS = [
 	'DELETE FROM build WHERE example = 1',
 	'DELETE FROM wheel WHERE example = 1',
 	'DELETE FROM person WHERE example = 1',
-	'DELETE FROM source WHERE sha256 NOT IN (SELECT sha256 FROM import WHERE sha256 IS NOT NULL)'
+	`DELETE FROM source WHERE sha256 NOT IN (SELECT sha256 FROM import WHERE sha256 IS NOT NULL)
+		AND sha256 NOT IN (SELECT sha256 FROM attachment)`
 ];
 
 /**
