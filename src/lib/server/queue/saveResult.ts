@@ -8,7 +8,10 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 	const { database } = ledger;
 	const version = file.analysisVersion;
 	database
-		.prepare('INSERT INTO result VALUES (?, ?, ?, ?, ?, ?)')
+		.prepare(
+			`INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms)
+			VALUES (?, ?, ?, ?, ?, ?)`
+		)
 		.run(rideId, version, file.totalM, file.observedM, file.drivenM, ledger.now());
 	database
 		.prepare('INSERT INTO result_detail VALUES (?, ?, ?)')
