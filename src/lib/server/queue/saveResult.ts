@@ -2,6 +2,7 @@ import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { saveExposure } from '../exposure/saveExposure';
 import { attachVerdicts } from '../review/attachVerdicts';
+import { saveParts } from '../rides/rideParts';
 
 /** Writes one result of a ride with its events and stretches. Belongs in the caller's transaction. */
 export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): void {
@@ -49,5 +50,6 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 			JSON.stringify(event.reasons)
 		);
 	}
+	saveParts(ledger, rideId, version);
 	attachVerdicts(ledger, rideId, version);
 }

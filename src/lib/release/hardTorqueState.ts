@@ -1,0 +1,22 @@
+import { holds, notYet } from './criterionState';
+import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
+
+/**
+ * Whether the observed distance above the torque at which the old build slipped is there: a build that was
+ * only ridden gently has not been tried.
+ */
+export function hardTorqueState(
+	criteria: Pick<ReleaseCriteria, 'hardTorqueNm' | 'observedMAboveHardTorque'>,
+	{ observedMAboveHardTorque: has }: Pick<TestEvidence, 'observedMAboveHardTorque'>,
+	words: NumberWords
+): CriterionState {
+	const wanted = criteria.observedMAboveHardTorque;
+	const above = `above ${words.number(criteria.hardTorqueNm)} Nm at the hub`;
+	const sentence = `${words.km(wanted)} observed ${above} asked for; there are ${words.km(has)}.`;
+	if (has >= wanted) return holds('hard torque', sentence);
+	return notYet(
+		'hard torque',
+		sentence,
+		`${words.km(wanted - has)} ${above}: on a bench, or seated on a climb closed to traffic, never by provoking a slip in a sprint.`
+	);
+}

@@ -1,0 +1,27 @@
+import { holds, notYet } from './criterionState';
+import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
+
+/**
+ * Whether enough wheels took part. Under a fixed plan a wheel takes part once it has collected its own
+ * distance: many kilometres of one wheel say nothing about the others.
+ */
+export function wheelsState(
+	criteria: Pick<ReleaseCriteria, 'plan' | 'wheels'>,
+	{ wheels }: Pick<TestEvidence, 'wheels'>,
+	words: NumberWords
+): CriterionState {
+	const wantedM = criteria.plan.kind === 'fixed' ? criteria.plan.observedMPerWheel : 0;
+	const done = wheels.filter(({ observedM }) => observedM > 0 && observedM >= wantedM);
+	const each = wantedM > 0 ? ` with at least ${words.km(wantedM)} observed each` : ' with observed distance';
+	const sentence = `${words.number(criteria.wheels)} wheels asked for${each}; there are ${words.number(done.length)}.`;
+	if (done.length >= criteria.wheels) return holds('wheels', sentence);
+	const under = wheels
+		.filter((wheel) => !done.includes(wheel))
+		.sort((a, b) => b.observedM - a.observedM)
+		.slice(0, criteria.wheels - done.length);
+	const parts = under.map(({ name, observedM }) => `${words.km(wantedM - observedM)} on ${name}`);
+	const unknown = criteria.wheels - done.length - under.length;
+	if (unknown > 0)
+		parts.push(`${words.number(unknown)} more ${unknown === 1 ? 'wheel' : 'wheels'} of this build`);
+	return notYet('wheels', sentence, `${parts.join(', ')}.`);
+}

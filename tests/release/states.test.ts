@@ -1,0 +1,138 @@
+import { expect, test } from 'vitest';
+import { benchCheckState } from '$lib/release/benchCheckState';
+import { buildSheetState } from '$lib/release/buildSheetState';
+import { designState } from '$lib/release/designState';
+import { expectedState } from '$lib/release/expectedState';
+import { fixedPlanState } from '$lib/release/fixedPlanState';
+import { hardTorqueState } from '$lib/release/hardTorqueState';
+import { incidentsState } from '$lib/release/incidentsState';
+import { lastThirdState } from '$lib/release/lastThirdState';
+import { reviewState } from '$lib/release/reviewState';
+import { ridersState } from '$lib/release/ridersState';
+import { stopRuleState } from '$lib/release/stopRuleState';
+import { wearState } from '$lib/release/wearState';
+import { wetAndDryState } from '$lib/release/wetAndDryState';
+import { wheelsState } from '$lib/release/wheelsState';
+import { CRITERIA, GOOD, WORDS } from './testWords';
+
+const PLAN = { kind: 'fixed', observedMPerWheel: 500_000, slipsAllowed: 1 } as const;
+
+test('A fixed plan holds once every wheel has its distance and no more slips count than allowed', () => {
+	expect(fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 1 }, WORDS).state).toBe('holds');
+});
+
+test('One wheel that runs far does not stand in for another that did not', () => {
+	const wheels = [
+		{ name: 'Wheel 1', observedM: 2_000_000 },
+		{ name: 'Wheel 2', observedM: 500_000 },
+		{ name: 'Wheel 3', observedM: 100_000 }
+	];
+	const rate = fixedPlanState(CRITERIA, PLAN, { ...GOOD, wheels }, WORDS);
+	expect(rate).toMatchObject({ state: 'not yet', stillTakes: expect.stringContaining('400 km') });
+	const enough = wheelsState({ ...CRITERIA, plan: PLAN }, { wheels }, WORDS);
+	expect(enough).toMatchObject({ state: 'not yet', stillTakes: '400 km on Wheel 3.' });
+});
+
+test('More confirmed slips than allowed fail the plan for good', () => {
+	expect(fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 2 }, WORDS)).toMatchObject({
+		state: 'fails',
+		stillTakes: null
+	});
+});
+
+test('Events that nobody has reviewed count as slips until somebody does', () => {
+	const state = fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 1, unreviewed: 1 }, WORDS);
+	expect(state).toMatchObject({ state: 'not yet', stillTakes: expect.stringContaining('review of 1') });
+});
+
+test('A wheel of the plan that does not exist yet is said', () => {
+	const state = wheelsState({ ...CRITERIA, plan: PLAN }, { wheels: GOOD.wheels.slice(0, 2) }, WORDS);
+	expect(state.stillTakes).toBe('1 more wheel of this build.');
+});
+
+test('Riders are counted, not rides', () => {
+	expect(ridersState(CRITERIA, { riders: 2 }, WORDS).state).toBe('holds');
+	expect(ridersState(CRITERIA, { riders: 1 }, WORDS).stillTakes).toContain('1 more rider');
+});
+
+test('Counted against expected needs an upper limit under the share and enough comparable distance', () => {
+	const at = (ratioUpper: number, comparableShare: number) =>
+		expectedState(CRITERIA, { expected: { ratioUpper, comparableShare } }, WORDS);
+	expect(at(0.2, 0.5)?.state).toBe('holds');
+	expect(at(0.21, 0.5)?.state).toBe('not yet');
+	expect(at(0.1, 0.49)?.state).toBe('not yet');
+	expect(at(Infinity, 1)).toMatchObject({
+		state: 'not yet',
+		sentence: expect.stringContaining('no upper limit')
+	});
+	expect(expectedState(CRITERIA, { expected: null }, WORDS)?.state).toBe('not yet');
+	expect(expectedState({ expectedRatioAtMost: null }, { expected: null }, WORDS)).toBeNull();
+});
+
+test('Kilometres above the old slip torque are asked for where nobody is thrown', () => {
+	const state = hardTorqueState(CRITERIA, { observedMAboveHardTorque: 4_000 }, WORDS);
+	expect(state.state).toBe('not yet');
+	expect(state.stillTakes).toMatch(/^16 km above 30 Nm.*never by provoking/);
+	expect(hardTorqueState(CRITERIA, { observedMAboveHardTorque: 20_000 }, WORDS).state).toBe('holds');
+});
+
+test('Dry kilometres do not make up for wet ones', () => {
+	const state = wetAndDryState(CRITERIA, { observedMWet: 40_000, observedMDry: 9e6 }, WORDS);
+	expect(state).toMatchObject({ state: 'not yet', stillTakes: expect.stringContaining('60 km wet') });
+	expect(state.stillTakes).not.toContain('dry or');
+});
+
+test('A last third too short to say is not one that holds', () => {
+	// no slip on 1,000 km bounds the rate at 2.996 per 1000 km
+	const short = lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_000_000 } }, WORDS);
+	expect(short).toMatchObject({ state: 'not yet', sentence: expect.stringContaining('at most 3 per 1000') });
+	expect(short.stillTakes).toContain('1494 km');
+	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_500_000 } }, WORDS).state).toBe(
+		'holds'
+	);
+	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 0 } }, WORDS).state).toBe('not yet');
+});
+
+test('Wear may not be able to reach its limit within the planned life, and few points cannot tell', () => {
+	const at = (reachesLimitAtLeastM: number | null) =>
+		wearState(CRITERIA, { wear: [{ name: 'pawl edge', reachesLimitAtLeastM }] }, WORDS)?.state;
+	expect(at(Infinity)).toBe('holds');
+	expect(at(8_000_000)).toBe('holds');
+	expect(at(7_999_999)).toBe('not yet');
+	expect(at(null)).toBe('not yet');
+	expect(wearState(CRITERIA, { wear: [] }, WORDS)?.state).toBe('not yet');
+	expect(wearState({ plannedLifeM: null }, { wear: [] }, WORDS)).toBeNull();
+});
+
+test('A hand-fitted ring or a part without its batch is not what will be produced', () => {
+	expect(designState({ design: GOOD.design }).state).toBe('holds');
+	const design = { frozen: false, handFittedParts: ['ring R2'], partsWithoutBatch: ['spring S1'] };
+	const state = designState({ design });
+	expect(state.state).toBe('not yet');
+	for (const word of ['freeze', 'ring R2', 'batch of spring S1']) expect(state.stillTakes).toContain(word);
+});
+
+test('A written override lets a test begin but is no bench check', () => {
+	expect(benchCheckState({ benchCheck: 'recorded' }).state).toBe('holds');
+	expect(benchCheckState({ benchCheck: 'overridden' }).state).toBe('not yet');
+	expect(benchCheckState({ benchCheck: null }).state).toBe('not yet');
+});
+
+test('Open reviews, marks, incidents and gaps on the build sheet hold a release back', () => {
+	expect(reviewState({ unreviewed: 1, openMarks: 2 }, WORDS).stillTakes).toBe(
+		'1 event to review, 2 rider marks to answer.'
+	);
+	expect(reviewState({ unreviewed: 0, openMarks: 0 }, WORDS).state).toBe('holds');
+	expect(incidentsState({ openIncidents: 1 }, WORDS).state).toBe('not yet');
+	expect(incidentsState({ openIncidents: 0 }, WORDS).state).toBe('holds');
+	expect(buildSheetState({ missingOnBuildSheet: ['end float'] }).stillTakes).toContain('end float');
+	expect(buildSheetState({ missingOnBuildSheet: [] }).state).toBe('holds');
+});
+
+test('One injury or one large slip ends the test, whatever the rate says', () => {
+	const at = (injuries: number, largestConfirmedCrankDeg: number) =>
+		stopRuleState(CRITERIA, { injuries, largestConfirmedCrankDeg }, WORDS);
+	expect(at(0, 359).state).toBe('holds');
+	expect(at(0, 360)).toMatchObject({ state: 'fails', sentence: expect.stringContaining('Stop the test') });
+	expect(at(1, 0)).toMatchObject({ state: 'fails', sentence: expect.stringContaining('Stop the test') });
+});
