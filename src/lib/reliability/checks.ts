@@ -14,3 +14,17 @@ export function checkExposure(name: string, value: number): void {
 export function checkConfidence(name: string, value: number): void {
 	if (!(value > 0 && value < 1)) throw new RangeError(`${name} must lie between 0 and 1; it is ${value}`);
 }
+
+/** Refuses what is not a risk, chance or share: 0 < value < 1. */
+export const checkRisk = checkConfidence;
+
+/** Refuses what is not a positive, finite quantity (a rate, an end of watching, a shape). */
+export function checkPositive(name: string, value: number): void {
+	if (!(value > 0 && value < Infinity))
+		throw new RangeError(`${name} must be a finite number above 0; it is ${value}`);
+}
+
+/** Refuses what is not a finite number. */
+export function checkFinite(name: string, value: number): void {
+	if (!Number.isFinite(value)) throw new RangeError(`${name} must be a finite number; it is ${value}`);
+}
