@@ -27,6 +27,7 @@ const build = { kind: 'build', buildId: 1 } as const;
 const sound = {
 	withdrawnReason: null,
 	build,
+	parts: [],
 	trainer: false,
 	motorAssisted: false,
 	twin: null,

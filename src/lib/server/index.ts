@@ -35,7 +35,11 @@ export { openMarks } from './marks/openMarks';
 
 export { recordVerdict, undoVerdict, type SeenEvent, type VerdictInput } from './review/verdicts';
 
-export { assignRide, decideTwin, restoreRide, withdrawRide, type RideAnswers } from './rides/changeRide';
+export { assignRide } from './rides/assignRide';
+export { decideTwin, restoreRide, withdrawRide } from './rides/changeRide';
+export type { AnswerName, RideAnswers } from './rides/rideAnswers';
+export { joinRide, splitRide } from './rides/splitRide';
+export { SURFACES, type Surface } from './rides/surfaces';
 export { listRides, type RideQuery } from './rides/listRides';
 export { rideChannels, type RideChannels } from './rides/rideChannels';
 export { rideView } from './rides/rideView';

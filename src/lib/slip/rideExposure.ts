@@ -7,7 +7,7 @@ import { onsetGear, onsetTorque } from './onsetTorques';
 import type { RideContext } from './rideContext';
 
 /** States in which the rider drives the wheel; they make the driven distance. */
-const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shifting', 'picking up', 'slip']);
+export const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shifting', 'picking up', 'slip']);
 
 const NOT_OBSERVED = DRIVE_STATES.indexOf('not observed');
 

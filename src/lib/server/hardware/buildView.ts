@@ -1,7 +1,9 @@
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { buildRows } from '../rates/programmeRows';
+import { partsOfRides } from '../rides/evidenceParts';
 import { allRideFacts } from '../rides/rideFacts';
+import { tellsOfBuild } from '../rides/tellsOfBuild';
 import { rideRows } from '../rides/rideRow';
 import type { BuildRow, Instant, RideRow } from '../views';
 import { findBuild } from './builds';
@@ -26,9 +28,10 @@ export interface BuildView extends BuildRow {
 /** null when there is no such build */
 export function buildView(ledger: Ledger, buildId: number): BuildView | null {
 	const facts = allRideFacts(ledger);
-	const row = buildRows(ledger, facts).find(({ id }) => id === buildId);
+	const parts = partsOfRides(facts);
+	const row = buildRows(ledger, parts).find(({ id }) => id === buildId);
 	if (!row) return null;
-	const rides = facts.filter((ride) => ride.buildId === buildId);
+	const rides = parts.filter((ride) => ride.buildId === buildId);
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
 	const periods = listPeriods(ledger)
 		.filter((period) => period.buildId === buildId)
@@ -47,6 +50,6 @@ export function buildView(ledger: Ledger, buildId: number): BuildView | null {
 				rides: inside.length
 			};
 		}),
-		rideList: rideRows(ledger, [...rides].reverse())
+		rideList: rideRows(ledger, facts.filter((ride) => tellsOfBuild(ride, buildId)).reverse())
 	};
 }

@@ -1,6 +1,7 @@
 import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { partsOfRides } from '../rides/evidenceParts';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
 import type { FittedPeriodView, WheelRow, WheelView } from '../views';
@@ -62,7 +63,7 @@ function toPeriod(
 	rides: readonly RideFacts[],
 	names: ReadonlyMap<number, string>
 ): FittedPeriodView {
-	const inside = ridesInPeriod(period, rides);
+	const inside = ridesInPeriod(period, partsOfRides(rides));
 	return {
 		id: period.id,
 		build: { id: period.buildId, name: names.get(period.buildId) ?? '' },

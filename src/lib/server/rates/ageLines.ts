@@ -3,7 +3,7 @@ import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
 import { agesBuild } from '../rides/agesBuild';
-import type { RideFacts } from '../rides/rideFacts';
+import type { EvidencePart } from '../rides/evidenceParts';
 import type { AgeLine } from '../views';
 import { IN_THE_RATE } from './eventTallies';
 import { countsFor } from './programmeRows';
@@ -13,6 +13,8 @@ interface CountedSlip {
 	atM: number;
 	confirmed: number;
 }
+/** where a ride, or a part of one, lies on the age axis */
+type RiddenWindow = AgeWindow & { readonly ride: EvidencePart };
 interface Stretch {
 	fromM: number;
 	toM: number;
@@ -22,7 +24,7 @@ interface Stretch {
 export function ageLines(
 	ledger: Ledger,
 	builds: readonly { id: number; name: string }[],
-	facts: readonly RideFacts[]
+	facts: readonly EvidencePart[]
 ): AgeLine[] {
 	const wheels = listWheelRecords(ledger);
 	return builds.flatMap((build) =>
@@ -38,42 +40,43 @@ function ageLine(
 	ledger: Ledger,
 	build: { id: number; name: string },
 	wheel: { id: number; name: string },
-	rides: readonly RideFacts[]
+	rides: readonly EvidencePart[]
 ): AgeLine {
+	// a split ride may be there twice: windows are told by their place, not by the ride
 	const windows = ageWindows(
-		rides.map((ride) => ({ rideId: ride.id, startMs: ride.startMs, totalM: ride.totalM }))
-	);
+		rides.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM }))
+	).map((window): RiddenWindow => ({ ...window, ride: rides[window.rideId] }));
 	// the others only add to the distance
-	const counted = new Set(rides.filter((ride) => countsFor(ride, build.id)).map(({ id }) => id));
-	const evidence = windows.filter(({ rideId }) => counted.has(rideId));
+	const evidence = windows.filter(({ ride }) => countsFor(ride, build.id));
 	return {
 		buildId: build.id,
 		build: build.name,
 		wheel: wheel.name,
 		wheelId: wheel.id,
-		rides: windows,
+		rides: windows.map(({ ride, fromM, toM }) => ({ rideId: ride.id, fromM, toM })),
 		observed: observedAges(ledger, evidence),
 		slips: slipAges(ledger, evidence),
 		endM: windows[windows.length - 1]?.toM ?? 0
 	};
 }
 
-function slipAges(ledger: Ledger, windows: readonly AgeWindow[]): AgeLine['slips'] {
-	const ofRide = ledger.database.prepare<[number, number], CountedSlip>(
+function slipAges(ledger: Ledger, windows: readonly RiddenWindow[]): AgeLine['slips'] {
+	const ofRide = ledger.database.prepare<[number, number, number, number], CountedSlip>(
 		`SELECT e.id AS eventId, e.at_m AS atM, v.verdict IS 'confirmed' AS confirmed
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
-		WHERE e.ride_id = ? AND e.version = ? AND ${IN_THE_RATE} AND v.verdict IS NOT 'rejected'
+		WHERE e.ride_id = ? AND e.version = ? AND e.start_s >= ? AND e.start_s < ?
+			AND ${IN_THE_RATE} AND v.verdict IS NOT 'rejected'
 		ORDER BY e.start_s, e.id`
 	);
 	const version = currentVersion(ledger);
 	const slips: AgeLine['slips'] = [];
-	for (const { rideId, fromM } of windows) {
-		for (const { eventId, atM, confirmed } of ofRide.all(rideId, version))
+	for (const { ride, fromM } of windows) {
+		for (const { eventId, atM, confirmed } of ofRide.all(ride.id, version, ride.fromS, ride.toS))
 			slips.push({
-				atM: fromM + atM,
+				atM: fromM + atM - ride.fromM,
 				count: slips.length + 1,
 				eventId,
-				rideId,
+				rideId: ride.id,
 				confirmed: confirmed === 1
 			});
 	}
@@ -81,18 +84,19 @@ function slipAges(ledger: Ledger, windows: readonly AgeWindow[]): AgeLine['slips
 }
 
 /** Observed stretches of all rides on the age axis; those that touch become one. */
-function observedAges(ledger: Ledger, windows: readonly AgeWindow[]): Stretch[] {
+function observedAges(ledger: Ledger, windows: readonly RiddenWindow[]): Stretch[] {
 	const ofRide = ledger.database.prepare<[number, number], { startM: number; endM: number }>(
 		`SELECT start_m AS startM, end_m AS endM FROM observed_stretch
 		WHERE ride_id = ? AND version = ? ORDER BY start_s`
 	);
 	const version = currentVersion(ledger);
 	const ages: Stretch[] = [];
-	for (const { rideId, fromM } of windows) {
-		for (const { startM, endM } of ofRide.all(rideId, version)) {
+	for (const { ride, fromM, toM } of windows) {
+		for (const { startM, endM } of ofRide.all(ride.id, version)) {
 			const last = ages[ages.length - 1];
-			const from = fromM + startM;
-			const to = fromM + endM;
+			const from = Math.max(fromM, fromM + startM - ride.fromM);
+			const to = Math.min(toM, fromM + endM - ride.fromM);
+			if (to <= from) continue;
 			if (last && from <= last.toM + 1) last.toM = Math.max(last.toM, to);
 			else ages.push({ fromM: from, toM: to });
 		}

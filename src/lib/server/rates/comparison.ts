@@ -4,7 +4,7 @@ import { LedgerRefusal } from '../refusal';
 import type { BuildRow, ComparisonView, RateView } from '../views';
 import { ageLines } from './ageLines';
 import { CONFIDENCE, RATE_UNIT_M } from './countView';
-import { allRideFacts } from '../rides/rideFacts';
+import { evidenceParts } from '../rides/evidenceParts';
 import { buildRows } from './programmeRows';
 import { ratioSentence } from './ratioSentence';
 
@@ -15,7 +15,7 @@ import { ratioSentence } from './ratioSentence';
  * @throws LedgerRefusal not-found
  */
 export function comparison(ledger: Ledger, buildIds: readonly number[]): ComparisonView {
-	const facts = allRideFacts(ledger);
+	const facts = evidenceParts(ledger);
 	const rows = buildRows(ledger, facts);
 	const builds = [...new Set(buildIds)].map((id) => {
 		const build = rows.find((row) => row.id === id);

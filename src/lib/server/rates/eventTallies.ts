@@ -39,8 +39,22 @@ export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): Reado
 	return readTallies(ledger, rideIds);
 }
 
-function readTallies(ledger: Ledger, rideIds?: readonly number[]): Map<number, EventTally> {
-	const only = rideIds ? 'AND e.ride_id IN (SELECT value FROM json_each(@rideIds))' : '';
+/** The tally of one ride between two seconds: from <= start of the event < to. */
+export function readPartTallies(
+	ledger: Ledger,
+	part: { id: number; fromS: number; toS: number }
+): EventTally | undefined {
+	return readTallies(ledger, [part.id], part).get(part.id);
+}
+
+function readTallies(
+	ledger: Ledger,
+	rideIds?: readonly number[],
+	between = { fromS: -Infinity, toS: Infinity }
+): Map<number, EventTally> {
+	const only = rideIds
+		? 'AND e.ride_id IN (SELECT value FROM json_each(@rideIds)) AND e.start_s >= @fromS AND e.start_s < @toS'
+		: '';
 	const rows = ledger.database
 		.prepare<[object], EventTally & { rideId: number }>(
 			`SELECT e.ride_id AS rideId,
@@ -52,6 +66,11 @@ function readTallies(ledger: Ledger, rideIds?: readonly number[]): Map<number, E
 			FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 			WHERE e.version = @version ${only} GROUP BY e.ride_id`
 		)
-		.all({ version: currentVersion(ledger), rideIds: JSON.stringify(rideIds ?? []) });
+		.all({
+			version: currentVersion(ledger),
+			rideIds: JSON.stringify(rideIds ?? []),
+			fromS: between.fromS,
+			toS: between.toS
+		});
 	return new Map(rows.map(({ rideId, ...tally }) => [rideId, tally]));
 }

@@ -3,19 +3,19 @@ import { listBuildRecords, type BuildRecord } from '../hardware/builds';
 import { listPeriods } from '../hardware/periodRows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
-import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import { evidenceParts, partTallies, type EvidencePart } from '../rides/evidenceParts';
+import type { RideFacts } from '../rides/rideFacts';
 import type { BuildRow } from '../views';
 import { countView } from './countView';
-import { eventTallies, NO_EVENTS, type EventTally } from './eventTallies';
+import type { EventTally } from './eventTallies';
 
 /** Each build with its distances and its counted slips, in the order in which the builds were made. */
 export function programmeRows(ledger: Ledger): BuildRow[] {
-	return buildRows(ledger, allRideFacts(ledger));
+	return buildRows(ledger, evidenceParts(ledger));
 }
 
-/** The same from facts that were read already. */
-export function buildRows(ledger: Ledger, facts: readonly RideFacts[]): BuildRow[] {
-	const tallies = eventTallies(ledger);
+/** The same from rides and parts of split rides that were read already. */
+export function buildRows(ledger: Ledger, facts: readonly EvidencePart[]): BuildRow[] {
 	const periods = listPeriods(ledger);
 	const wheels = listWheelRecords(ledger);
 	return listBuildRecords(ledger).map((build) => {
@@ -25,7 +25,7 @@ export function buildRows(ledger: Ledger, facts: readonly RideFacts[]): BuildRow
 			build,
 			wheels.filter(({ id }) => wheelIds.has(id)),
 			rides,
-			tallies
+			partTallies(ledger, rides)
 		);
 	});
 }
@@ -50,7 +50,7 @@ function toRow(
 	build: BuildRecord,
 	wheels: readonly { id: number; name: string }[],
 	rides: readonly RideFacts[],
-	tallies: ReadonlyMap<number, EventTally>
+	tallies: readonly EventTally[]
 ): BuildRow {
 	const sum = (pick: (ride: RideFacts) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
 	const observedM = sum((ride) => ride.observedM);
@@ -60,14 +60,11 @@ function toRow(
 		description: build.description,
 		state: build.state,
 		wheels: wheels.map(({ id, name }) => ({ id, name })),
-		rides: rides.length,
+		rides: new Set(rides.map(({ id: rideId }) => rideId)).size,
 		totalM: sum((ride) => ride.totalM),
 		observedM,
 		drivenM: sum((ride) => ride.drivenM),
-		counted: countView(
-			rides.map((ride) => tallies.get(ride.id) ?? NO_EVENTS),
-			observedM
-		),
+		counted: countView(tallies, observedM),
 		example: build.example === 1
 	};
 }

@@ -4,58 +4,6 @@ import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 
-/** what is not named stays as it is; null takes a hand-made answer back */
-export interface RideAnswers {
-	wheelId?: number | null;
-	/** only where wheel and time do not tell, or tell wrongly */
-	buildId?: number | null;
-	riderId?: number | null;
-	trainer?: boolean | null;
-	wet?: boolean | null;
-	/** the rider's word: a lap was pressed when a slip was felt */
-	lapsMeanSlips?: boolean | null;
-}
-
-/** answer -> column; the names of columns come from here and nowhere else */
-const COLUMNS = {
-	wheelId: 'wheel_id',
-	buildId: 'chosen_build_id',
-	riderId: 'rider_id',
-	trainer: 'trainer',
-	wet: 'wet',
-	lapsMeanSlips: 'laps_mean_slips'
-} as const;
-const REFERS_TO = { wheelId: 'wheel', buildId: 'build', riderId: 'person' } as const;
-
-/**
- * Answers what a ride needs, or corrects it. A ride given another wheel finds its build anew.
- *
- * @throws LedgerRefusal not-found
- */
-export function assignRide(ledger: Ledger, actor: Actor, rideId: number, answers: RideAnswers): void {
-	const { database } = ledger;
-	database
-		.transaction(() => {
-			const before = readRide(ledger, rideId);
-			const changes: RideAnswers = { ...answers };
-			const otherWheel = answers.wheelId !== undefined && answers.wheelId !== before.wheel_id;
-			if (otherWheel && answers.buildId === undefined) changes.buildId = null;
-			const trail: Record<string, unknown> = {};
-			for (const name of Object.keys(COLUMNS) as (keyof RideAnswers)[]) {
-				const value = changes[name];
-				if (value === undefined) continue;
-				if (name in REFERS_TO && value !== null)
-					refuseUnknown(ledger, REFERS_TO[name as keyof typeof REFERS_TO], value as number);
-				const stored = typeof value === 'boolean' ? Number(value) : value;
-				if (stored === before[COLUMNS[name]]) continue;
-				database.prepare(`UPDATE ride SET ${COLUMNS[name]} = ? WHERE id = ?`).run(stored, rideId);
-				trail[name] = { before: before[COLUMNS[name]], after: stored };
-			}
-			if (Object.keys(trail).length > 0) leaveTrail(ledger, actor, 'assigned', 'ride', rideId, trail);
-		})
-		.immediate();
-}
-
 /**
  * Takes a ride out of everything, with the reason. It stays in the ledger and can be restored.
  *
@@ -135,16 +83,9 @@ export function decideTwin(
 function readRide(ledger: Ledger, rideId: number): Record<string, unknown> {
 	const ride = ledger.database
 		.prepare<[number], Record<string, unknown>>(
-			`SELECT wheel_id, chosen_build_id, rider_id, trainer, wet, laps_mean_slips, twin_of, twin_decision,
-				withdrawn_ms, withdrawn_reason FROM ride WHERE id = ?`
+			'SELECT twin_of, twin_decision, withdrawn_ms, withdrawn_reason FROM ride WHERE id = ?'
 		)
 		.get(rideId);
 	if (!ride) throw new LedgerRefusal('not-found', 'There is no such ride.');
 	return ride;
-}
-
-function refuseUnknown(ledger: Ledger, table: 'wheel' | 'build' | 'person', id: number): void {
-	const row =
-		Number.isSafeInteger(id) && ledger.database.prepare(`SELECT 1 FROM ${table} WHERE id = ?`).get(id);
-	if (!row) throw new LedgerRefusal('not-found', `There is no such ${table === 'person' ? 'rider' : table}.`);
 }

@@ -3,6 +3,7 @@ import { openMarks } from '../marks/openMarks';
 import type { RideRow } from '../views';
 import { allRideFacts } from './rideFacts';
 import { rideRows } from './rideRow';
+import { tellsOfBuild } from './tellsOfBuild';
 
 export interface RideQuery {
 	/** from 1 */
@@ -22,7 +23,7 @@ export function listRides(ledger: Ledger, query: RideQuery): { rows: RideRow[]; 
 	const wanted = allRideFacts(ledger)
 		.filter(
 			(ride) =>
-				(query.buildId === undefined || ride.buildId === query.buildId) &&
+				(query.buildId === undefined || tellsOfBuild(ride, query.buildId)) &&
 				(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
 				(!query.onlyNeeds || ride.standing.needs.length > 0 || open.has(ride.id)) &&
 				(!query.onlyHeldBack || ride.standing.needs.length > 0)

@@ -13,21 +13,27 @@ export interface RideChannels {
 const LARGEST_CHUNK_BYTES = 4096 * 10;
 
 /**
- * The traces of a ride by the current analysis version; NaN = not known.
+ * The traces of a ride; NaN = not known.
  *
+ * @param wanted version of the analysis (the current one when not given) and names (all when not given)
  * @returns null when there is no such ride or its traces have not been derived
  */
-export function rideChannels(ledger: Ledger, rideId: number): RideChannels | null {
+export function rideChannels(
+	ledger: Ledger,
+	rideId: number,
+	wanted: { version?: number; names?: readonly string[] } = {}
+): RideChannels | null {
 	const ride = ledger.database
 		.prepare<[number], { sha256: string }>('SELECT sha256 FROM ride WHERE id = ?')
 		.get(rideId);
 	if (!ride) return null;
-	const version = currentVersion(ledger);
+	const version = wanted.version ?? currentVersion(ledger);
 	const found = ledger.channels
 		.prepare<[string, number], { name: string; length: number; step: number }>(
 			'SELECT name, length, step FROM channel WHERE sha256 = ? AND version = ? ORDER BY name'
 		)
-		.all(ride.sha256, version);
+		.all(ride.sha256, version)
+		.filter(({ name }) => wanted.names?.includes(name) ?? true);
 	if (found.length === 0) return null;
 	const chunksOf = ledger.channels.prepare<[string, number, string], { count: number; packed: Buffer }>(
 		`SELECT count, packed FROM channel_chunk

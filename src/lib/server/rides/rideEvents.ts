@@ -32,13 +32,13 @@ interface StoredEvent {
 /**
  * The events of a ride by one analysis version, in order, with the verdicts that stand.
  *
- * @param ageAtStartM metres since the build was fitted at the start of the ride; null = no build known
+ * @param ageAt metres since the build was fitted, from seconds and metres of the ride; null = no build known
  */
 export function rideEvents(
 	ledger: Ledger,
 	ride: { id: number; startMs: number },
 	version: number,
-	ageAtStartM: number | null
+	ageAt: (startS: number, atM: number) => number | null
 ): EventView[] {
 	const events = ledger.database
 		.prepare<[number, number], StoredEvent>(
@@ -53,10 +53,10 @@ export function rideEvents(
 			WHERE e.ride_id = ? AND e.version = ? ORDER BY e.start_s, e.id`
 		)
 		.all(ride.id, version);
-	return events.map((event) => toView(event, ride.startMs, ageAtStartM));
+	return events.map((event) => toView(event, ride.startMs, ageAt(event.startS, event.atM)));
 }
 
-function toView(event: StoredEvent, rideStartMs: number, ageAtStartM: number | null): EventView {
+function toView(event: StoredEvent, rideStartMs: number, buildDistanceM: number | null): EventView {
 	return {
 		id: event.id,
 		startS: event.startS,
@@ -78,7 +78,7 @@ function toView(event: StoredEvent, rideStartMs: number, ageAtStartM: number | n
 		strength: event.strength,
 		observed: event.observed === 1,
 		atM: event.atM,
-		buildDistanceM: ageAtStartM === null ? null : ageAtStartM + event.atM,
+		buildDistanceM,
 		reasons: JSON.parse(event.reasons) as string[],
 		verdict: event.verdict && {
 			id: event.verdictId ?? 0,

@@ -1,9 +1,13 @@
 import { buildOfRide, type BuildOfRide, type FittedPeriod } from '$lib/hardware/buildOfRide';
+import { ridePartBuilds, type RidePartBuild } from '$lib/hardware/ridePartBuilds';
 import { listPeriods } from '../hardware/periodRows';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
+import type { PartAmount } from './partAmounts';
+import { readCuts, readParts } from './rideParts';
 import { rideStanding, type Standing } from './rideStanding';
+import type { Surface } from './surfaces';
 
 interface StoredRide {
 	id: number;
@@ -13,9 +17,16 @@ interface StoredRide {
 	durationS: number;
 	localOffsetS: number | null;
 	fileTrainer: number | null;
+	/** what the file says */
 	motorAssisted: number | null;
+	/** a person's word; it wins over the file */
+	motorSaid: number | null;
 	trainer: number | null;
 	wet: number | null;
+	surface: Surface | null;
+	loadKg: number | null;
+	lapsMeanSlips: number | null;
+	bikeId: number | null;
 	wheelId: number | null;
 	chosenBuildId: number | null;
 	riderId: number | null;
@@ -32,17 +43,27 @@ interface StoredRide {
 	drivenM: number;
 }
 
+/** A part of a split ride with its build and, when they are known, its distances. */
+export interface RidePart extends RidePartBuild {
+	readonly amount: PartAmount | null;
+}
+
 /** A ride as the statistics see it: its summary, its build and whether it counts. No traces. */
 export interface RideFacts extends StoredRide {
 	readonly endMs: number;
+	/** of a split ride: 'across a change'; its parts say more */
 	readonly build: BuildOfRide;
+	/** null while it is not known, and for a split ride */
 	readonly buildId: number | null;
+	/** two or more for a ride that a person split at a change of build; else none */
+	readonly parts: readonly RidePart[];
 	readonly standing: Standing;
 }
 
 const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS startMs,
 	r.duration_s AS durationS, r.local_offset_s AS localOffsetS, r.file_trainer AS fileTrainer,
-	r.motor_assisted AS motorAssisted, r.trainer, r.wet, r.wheel_id AS wheelId,
+	r.motor_assisted AS motorAssisted, r.motor_said AS motorSaid, r.trainer, r.wet, r.surface,
+	r.load_kg AS loadKg, r.laps_mean_slips AS lapsMeanSlips, r.bike_id AS bikeId, r.wheel_id AS wheelId,
 	r.chosen_build_id AS chosenBuildId, r.rider_id AS riderId, p.code AS riderCode,
 	CASE WHEN t.withdrawn_ms IS NULL THEN t.id END AS twinId, t.file_name AS twinFileName,
 	r.twin_decision AS twinDecision, r.withdrawn_reason AS withdrawnReason, r.example,
@@ -62,21 +83,29 @@ export function allRideFacts(ledger: Ledger, onWheelId?: number): readonly RideF
 
 function readFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {
 	const where = onWheelId === undefined ? '' : 'WHERE r.wheel_id = @onWheelId';
+	const version = currentVersion(ledger);
 	const rides = ledger.database
 		.prepare<[object], StoredRide>(`${SELECT} ${where} ORDER BY r.started_ms, r.id`)
-		.all({ version: currentVersion(ledger), onWheelId });
-	return withBuilds(rides, listPeriods(ledger));
+		.all({ version, onWheelId });
+	return withBuilds(rides, listPeriods(ledger), readCuts(ledger), readParts(ledger, version));
 }
 
 /** One ride; null when there is no such ride. */
 export function rideFacts(ledger: Ledger, rideId: number): RideFacts | null {
+	const version = currentVersion(ledger);
 	const rides = ledger.database
 		.prepare<[{ version: number; rideId: number }], StoredRide>(`${SELECT} WHERE r.id = @rideId`)
-		.all({ version: currentVersion(ledger), rideId });
-	return withBuilds(rides, listPeriods(ledger))[0] ?? null;
+		.all({ version, rideId });
+	const [cuts, parts] = [readCuts(ledger, rideId), readParts(ledger, version, rideId)];
+	return withBuilds(rides, listPeriods(ledger), cuts, parts)[0] ?? null;
 }
 
-function withBuilds(rides: readonly StoredRide[], periods: readonly FittedPeriod[]): RideFacts[] {
+function withBuilds(
+	rides: readonly StoredRide[],
+	periods: readonly FittedPeriod[],
+	cuts: ReadonlyMap<number, readonly number[]>,
+	amounts: ReadonlyMap<number, readonly PartAmount[]>
+): RideFacts[] {
 	const byWheel = new Map<number, FittedPeriod[]>();
 	for (const period of periods) {
 		const ofWheel = byWheel.get(period.wheelId);
@@ -84,20 +113,36 @@ function withBuilds(rides: readonly StoredRide[], periods: readonly FittedPeriod
 		else byWheel.set(period.wheelId, [period]);
 	}
 	return rides.map((ride) => {
-		const endMs = ride.startMs + ride.durationS * 1000;
-		const build = buildOfRide(
-			{ wheelId: ride.wheelId, chosenBuildId: ride.chosenBuildId, startMs: ride.startMs, endMs },
-			byWheel.get(ride.wheelId ?? -1) ?? []
-		);
+		const { wheelId, chosenBuildId, startMs } = ride;
+		const endMs = startMs + ride.durationS * 1000;
+		const onWheel = { wheelId, chosenBuildId, startMs, endMs };
+		const fitted = byWheel.get(wheelId ?? -1) ?? [];
+		const build = buildOfRide(onWheel, fitted);
+		// whole where the periods were corrected so that one holds all of it, or a person chose a build
+		const cutsMs = build.kind === 'across a change' ? (cuts.get(ride.id) ?? []) : [];
+		const parts = cutsMs.length === 0 ? [] : partsOf(onWheel, cutsMs, fitted, amounts.get(ride.id));
 		const standing = rideStanding({
 			withdrawnReason: ride.withdrawnReason,
 			build,
+			parts,
 			trainer: (ride.trainer ?? ride.fileTrainer) === 1,
-			motorAssisted: ride.motorAssisted === 1,
+			motorAssisted: (ride.motorSaid ?? ride.motorAssisted) === 1,
 			twin: ride.twinId === null ? null : { fileName: ride.twinFileName ?? '', decision: ride.twinDecision },
 			analysed: ride.analysed === 1,
 			analysisFailure: ride.analysisFailure
 		});
-		return { ...ride, endMs, build, buildId: build.kind === 'build' ? build.buildId : null, standing };
+		return { ...ride, endMs, build, buildId: build.kind === 'build' ? build.buildId : null, parts, standing };
 	});
+}
+
+function partsOf(
+	ride: { wheelId: number | null; chosenBuildId: number | null; startMs: number; endMs: number },
+	cutsMs: readonly number[],
+	fitted: readonly FittedPeriod[],
+	amounts: readonly PartAmount[] | undefined
+): RidePart[] {
+	const parts = ridePartBuilds(ride, cutsMs, fitted);
+	// amounts of other cuts would be wrong ones
+	const known = amounts?.length === parts.length ? amounts : [];
+	return parts.map((part, index) => ({ ...part, amount: known[index] ?? null }));
 }

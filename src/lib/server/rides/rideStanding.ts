@@ -5,6 +5,8 @@ import type { RideRow } from '../views';
 export interface StandingFacts {
 	readonly withdrawnReason: string | null;
 	readonly build: BuildOfRide;
+	/** of a ride that a person split at a change of build, with its distances where they are known; else none */
+	readonly parts: readonly { readonly build: BuildOfRide; readonly amount: object | null }[];
 	readonly trainer: boolean;
 	readonly motorAssisted: boolean;
 	/** the earlier ride that looks like the same recording and still counts; null = none */
@@ -42,7 +44,10 @@ export function rideStanding(facts: StandingFacts): Standing {
 				? 'the present version of the analysis has no result for it yet'
 				: `the present version of the analysis does not take it: ${facts.analysisFailure}`
 		);
-	const needs = [...(twin ? [twinQuestion(twin.fileName)] : []), ...buildQuestions(facts.build)];
+	if (facts.parts.some(({ amount }) => amount === null))
+		return standing('left out', 'it is split, and its parts have not been measured by this analysis yet');
+	const build = facts.parts.length > 0 ? partQuestions(facts.parts) : buildQuestions(facts.build);
+	const needs = [...(twin ? [twinQuestion(twin.fileName)] : []), ...build];
 	if (needs.length > 0) return { state: 'needs an answer', reason: null, needs };
 	return { state: 'counted', reason: null, needs };
 }
@@ -55,6 +60,15 @@ function twinQuestion(fileName: string): string {
 	return `It looks like the same recording as ${fileName}: is it the same ride or a different one?`;
 }
 
+/** A part that no build was fitted in counts nowhere; one across another change asks again. */
+function partQuestions(parts: StandingFacts['parts']): string[] {
+	return parts.some(({ build }) => build.kind === 'across a change')
+		? [
+				'The fitted periods were corrected since this ride was split: split it again or say which build it belongs to.'
+			]
+		: [];
+}
+
 function buildQuestions(build: BuildOfRide): string[] {
 	switch (build.kind) {
 		case 'build':
@@ -64,6 +78,8 @@ function buildQuestions(build: BuildOfRide): string[] {
 		case 'no build':
 			return ['No build was fitted on this wheel at that time: which build was it?'];
 		case 'across a change':
-			return ['The build changed during this ride or came on or off: which build does it belong to?'];
+			return [
+				'The build changed during this ride or came on or off: split it there, or say which build it belongs to.'
+			];
 	}
 }

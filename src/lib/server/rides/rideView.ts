@@ -1,13 +1,11 @@
 import type { ResultDetail } from '../../../jobs/analysis/messages';
-import { ageWindows } from '$lib/hardware/ageWindows';
 import { findBuild } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
 import { riderMarks } from '../marks/riderMarks';
-import { countsFor } from '../rates/programmeRows';
 import type { RideView } from '../views';
-import { agesBuild } from './agesBuild';
-import { allRideFacts, rideFacts, type RideFacts } from './rideFacts';
+import { ageOnRide } from './ageOnRide';
+import { rideFacts } from './rideFacts';
 import { rideEvents } from './rideEvents';
 import { rideRows } from './rideRow';
 import { rideSummary } from './rideSummary';
@@ -18,7 +16,7 @@ export function rideView(ledger: Ledger, rideId: number): RideView | null {
 	if (!ride) return null;
 	const version = currentVersion(ledger);
 	const detail = readDetail(ledger, rideId, version);
-	const eventList = rideEvents(ledger, ride, version, ageAtStart(ledger, ride));
+	const eventList = rideEvents(ledger, ride, version, ageOnRide(ledger, ride));
 	const [row] = rideRows(ledger, [ride]);
 	return {
 		...row,
@@ -58,17 +56,6 @@ function readDetail(ledger: Ledger, rideId: number, version: number): ResultDeta
 		)
 		.get(rideId, version);
 	return row ? (JSON.parse(row.detail) as ResultDetail) : null;
-}
-
-/** Metres of the wheel since its build was fitted, at the start of this ride; null while it counts nowhere. */
-function ageAtStart(ledger: Ledger, ride: RideFacts): number | null {
-	const { buildId, wheelId } = ride;
-	if (buildId === null || wheelId === null || !countsFor(ride, buildId)) return null;
-	const sameHardware = allRideFacts(ledger, wheelId).filter((other) => agesBuild(other, buildId));
-	const windows = ageWindows(
-		sameHardware.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM }))
-	);
-	return windows.find((window) => window.rideId === ride.id)?.fromM ?? null;
 }
 
 function asTruth(value: number | null): boolean | null {

@@ -1,5 +1,5 @@
 -- What a person says of a ride. NULL = not said. The trail holds who said it.
-ALTER TABLE ride ADD COLUMN bike_id INTEGER;
+ALTER TABLE ride ADD COLUMN bike_id INTEGER REFERENCES bike;
 ALTER TABLE ride ADD COLUMN surface TEXT CHECK (surface IN
 	('tarmac', 'cobbles', 'gravel road', 'forest track', 'narrow trail', 'mixed'));
 -- luggage or trailer, without rider and bike
