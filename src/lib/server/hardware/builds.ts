@@ -1,4 +1,5 @@
 import type { Actor } from '../actor';
+import { checkNumber } from '../ledger/checkNumber';
 import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
@@ -12,10 +13,19 @@ export interface BuildRecord {
 	description: string;
 	state: BuildRow['state'];
 	stepHubDeg: number | null;
+	/** 1 for the first of its kind */
+	revision: number;
+	/** the build that this one is a changed revision of */
+	revisionOf: number | null;
+	/** the build that this one began as a copy of */
+	copiedFrom: number | null;
+	/** sent back with a change, so that nobody overwrites another's */
+	rowVersion: number;
 	example: number;
 }
 
-const SELECT = 'SELECT id, name, description, state, step_hub_deg AS stepHubDeg, example FROM build';
+const SELECT = `SELECT id, name, description, state, step_hub_deg AS stepHubDeg, revision,
+	revision_of AS revisionOf, copied_from AS copiedFrom, row_version AS rowVersion, example FROM build`;
 
 export function listBuildRecords(ledger: Ledger): BuildRecord[] {
 	return ledger.database.prepare<[], BuildRecord>(`${SELECT} ORDER BY id`).all();
@@ -37,6 +47,23 @@ export interface BuildInput {
 }
 
 /**
+ * Name, description and step of a build, cleaned and within reason.
+ *
+ * @throws LedgerRefusal wrong-value
+ */
+export function checkBuildInput(input: BuildInput): Required<BuildInput> {
+	return {
+		name: checkText("The build's name", input.name, { min: 1, max: 120 }),
+		description: checkText('The description', input.description, { min: 0, max: 2000 }),
+		stepHubDeg: checkNumber('One engagement step', input.stepHubDeg, {
+			min: 0.1,
+			max: 120,
+			unit: 'hub degrees'
+		})
+	};
+}
+
+/**
  * @returns id of the new build, a draft
  * @throws LedgerRefusal wrong-value; conflict when another build has this name
  */
@@ -46,11 +73,7 @@ export function createBuild(
 	input: BuildInput,
 	options: { example?: boolean; state?: BuildRow['state'] } = {}
 ): number {
-	const name = checkText("The build's name", input.name, { min: 1, max: 120 });
-	const description = checkText('The description', input.description, { min: 0, max: 2000 });
-	const stepHubDeg = input.stepHubDeg ?? null;
-	if (stepHubDeg !== null && !(stepHubDeg > 0 && stepHubDeg <= 120))
-		throw new LedgerRefusal('wrong-value', 'A step is more than 0 and at most 120 hub degrees.');
+	const { name, description, stepHubDeg } = checkBuildInput(input);
 	return ledger.database
 		.transaction((): number => {
 			refuseTakenName(ledger, 'build', name);
