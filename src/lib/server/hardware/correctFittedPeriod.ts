@@ -8,6 +8,7 @@ import {
 	findPeriod,
 	movePeriod,
 	periodThatEnded,
+	refuseBeforeWheel,
 	refuseFuture,
 	refuseOverlap,
 	refuseWrongOrder
@@ -40,6 +41,7 @@ export function correctFittedPeriod(
 			const after = { ...before, ...readCorrection(ledger, input) };
 			if (after.fromMs === before.fromMs && after.untilMs === before.untilMs) return;
 			refuseWrongOrder(ledger, after.fromMs, after.untilMs);
+			refuseBeforeWheel(ledger, findWheel(ledger, before.wheelId), after.fromMs);
 			const ended = periodThatEnded(ledger, before.wheelId, before.fromMs);
 			const neighbour = ended && ended.fromMs < after.fromMs ? ended : null;
 			const changing = [periodId, ...(neighbour ? [neighbour.id] : [])];

@@ -10,6 +10,7 @@ import {
 	findPeriod,
 	movePeriod,
 	openPeriod,
+	refuseBeforeWheel,
 	refuseFuture,
 	refuseOverlap,
 	refuseWrongOrder
@@ -22,7 +23,7 @@ import { findWheel } from './wheels';
  * @param options.example the invented programme keeps its dates, whatever this machine's clock says
  * @returns id of the new period
  * @throws LedgerRefusal not-found; overlap when a period that has begun later or has ended stands in the
- *   way; wrong-value for instants in the wrong order or still to come
+ *   way; wrong-value for instants in the wrong order, before the wheel or still to come
  */
 export function fitBuild(
 	ledger: Ledger,
@@ -38,6 +39,7 @@ export function fitBuild(
 		.transaction((): number => {
 			const wheel = findWheel(ledger, input.wheelId);
 			const build = findBuild(ledger, input.buildId);
+			refuseBeforeWheel(ledger, wheel, fromMs);
 			const open = openPeriod(ledger, wheel.id, fromMs);
 			if (open) endPeriod(ledger, actor, open.id, fromMs);
 			refuseOverlap(ledger, wheel, { fromMs, untilMs });

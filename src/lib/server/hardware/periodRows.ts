@@ -5,17 +5,21 @@ import { inWorkshopZone } from '../settings/inWorkshopZone';
 
 const COLUMNS = 'id, wheel_id AS wheelId, build_id AS buildId, from_ms AS fromMs, until_ms AS untilMs';
 
-/** All fitted periods, those of one wheel together, in order of time. */
+/** All fitted periods that stand, those of one wheel together, in order of time. */
 export function listPeriods(ledger: Ledger): FittedPeriod[] {
 	return ledger.database
-		.prepare<[], FittedPeriod>(`SELECT ${COLUMNS} FROM fitted_period ORDER BY wheel_id, from_ms`)
+		.prepare<[], FittedPeriod>(
+			`SELECT ${COLUMNS} FROM fitted_period WHERE withdrawn_ms IS NULL ORDER BY wheel_id, from_ms`
+		)
 		.all();
 }
 
-/** @throws LedgerRefusal not-found */
+/** @throws LedgerRefusal not-found, also when it was withdrawn */
 export function findPeriod(ledger: Ledger, periodId: number): FittedPeriod {
 	const period = ledger.database
-		.prepare<[number], FittedPeriod>(`SELECT ${COLUMNS} FROM fitted_period WHERE id = ?`)
+		.prepare<[number], FittedPeriod>(
+			`SELECT ${COLUMNS} FROM fitted_period WHERE id = ? AND withdrawn_ms IS NULL`
+		)
 		.get(periodId);
 	if (!period) throw new LedgerRefusal('not-found', 'There is no such fitted period.');
 	return period;
@@ -25,7 +29,8 @@ export function findPeriod(ledger: Ledger, periodId: number): FittedPeriod {
 export function openPeriod(ledger: Ledger, wheelId: number, beforeMs: number): FittedPeriod | null {
 	const open = ledger.database
 		.prepare<[number, number], FittedPeriod>(
-			`SELECT ${COLUMNS} FROM fitted_period WHERE wheel_id = ? AND until_ms IS NULL AND from_ms < ?`
+			`SELECT ${COLUMNS} FROM fitted_period WHERE wheel_id = ? AND until_ms IS NULL AND from_ms < ?
+				AND withdrawn_ms IS NULL`
 		)
 		.get(wheelId, beforeMs);
 	return open ?? null;
@@ -35,7 +40,8 @@ export function openPeriod(ledger: Ledger, wheelId: number, beforeMs: number): F
 export function periodThatEnded(ledger: Ledger, wheelId: number, atMs: number): FittedPeriod | null {
 	const ended = ledger.database
 		.prepare<[number, number], FittedPeriod>(
-			`SELECT ${COLUMNS} FROM fitted_period WHERE wheel_id = ? AND until_ms = ?`
+			`SELECT ${COLUMNS} FROM fitted_period WHERE wheel_id = ? AND until_ms = ?
+				AND withdrawn_ms IS NULL`
 		)
 		.get(wheelId, atMs);
 	return ended ?? null;
@@ -68,8 +74,8 @@ export function refuseOverlap(
 		.prepare<[object], { name: string; fromMs: number; untilMs: number | null }>(
 			`SELECT b.name, p.from_ms AS fromMs, p.until_ms AS untilMs
 			FROM fitted_period p JOIN build b ON b.id = p.build_id
-			WHERE p.wheel_id = @wheelId AND p.from_ms < @untilMs AND coalesce(p.until_ms, 9e15) > @fromMs
-				AND p.id NOT IN (SELECT value FROM json_each(@exceptIds)) ORDER BY p.from_ms`
+			WHERE p.wheel_id = @wheelId AND p.withdrawn_ms IS NULL AND p.from_ms < @untilMs
+				AND coalesce(p.until_ms, 9e15) > @fromMs AND p.id NOT IN (SELECT value FROM json_each(@exceptIds)) ORDER BY p.from_ms`
 		)
 		.get({
 			wheelId: wheel.id,
@@ -83,6 +89,39 @@ export function refuseOverlap(
 	throw new LedgerRefusal(
 		'overlap',
 		`On ${wheel.name} the build "${other.name}" was fitted from ${inWorkshopZone(ledger, other.fromMs)} ${until}; a wheel carries one build at a time${endsBefore ? ', so say until when this one was on it' : ''}.`
+	);
+}
+
+/** A period that was written down by mistake, as it stood. */
+export interface WithdrawnPeriod extends FittedPeriod {
+	readonly withdrawnMs: number;
+	readonly reason: string;
+}
+
+/** The periods of a wheel that were withdrawn, in the order in which that happened. */
+export function withdrawnPeriods(ledger: Ledger, wheelId: number): WithdrawnPeriod[] {
+	return ledger.database
+		.prepare<[number], WithdrawnPeriod>(
+			`SELECT ${COLUMNS}, withdrawn_ms AS withdrawnMs, withdrawn_reason AS reason FROM fitted_period
+			WHERE wheel_id = ? AND withdrawn_ms IS NOT NULL ORDER BY withdrawn_ms, id`
+		)
+		.all(wheelId);
+}
+
+/**
+ * Nothing happened to a wheel before it existed.
+ *
+ * @throws LedgerRefusal wrong-value; never while its first day is not written down
+ */
+export function refuseBeforeWheel(
+	ledger: Ledger,
+	wheel: { name: string; existsFromMs: number | null },
+	ms: number
+): void {
+	if (wheel.existsFromMs === null || ms >= wheel.existsFromMs) return;
+	throw new LedgerRefusal(
+		'wrong-value',
+		`${wheel.name} exists from ${inWorkshopZone(ledger, wheel.existsFromMs)} on; ${inWorkshopZone(ledger, ms)} is before that. Correct one of the two.`
 	);
 }
 

@@ -6,8 +6,8 @@ import type { Ledger } from '../ledger/openLedger';
 import { findPeriod, movePeriod, periodThatEnded } from './periodRows';
 
 /**
- * Takes back that a build was on a wheel: it was written down by mistake. What was written stays in the
- * trail, with the reason. Had it not ended, the build that came off for it counts as fitted on again. Rides
+ * Takes back that a build was on a wheel: it was written down by mistake. The row stays, with
+ * the reason, and is read no more. Had it not ended, the build that came off for it counts as fitted on again. Rides
  * find their build anew.
  *
  * @throws LedgerRefusal not-found; wrong-value without a reason
@@ -18,7 +18,9 @@ export function withdrawFittedPeriod(ledger: Ledger, actor: Actor, periodId: num
 		.transaction(() => {
 			const { id, wheelId, buildId, fromMs, untilMs } = findPeriod(ledger, periodId);
 			const cameOff = untilMs === null ? periodThatEnded(ledger, wheelId, fromMs) : null;
-			ledger.database.prepare('DELETE FROM fitted_period WHERE id = ?').run(id);
+			ledger.database
+				.prepare('UPDATE fitted_period SET withdrawn_ms = ?, withdrawn_reason = ? WHERE id = ?')
+				.run(ledger.now(), cleaned, id);
 			leaveTrail(ledger, actor, 'withdrew', 'fitted period', id, {
 				reason: cleaned,
 				before: {

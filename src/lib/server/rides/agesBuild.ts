@@ -7,7 +7,12 @@ import type { RideFacts } from './rideFacts';
  * whose distance or build is not known, and trainer rides: a trainer may hold the wheel or replace it.
  */
 export function agesBuild(ride: RideFacts, buildId: number): boolean {
-	if (ride.buildId !== buildId || ride.withdrawnReason !== null || ride.analysed !== 1) return false;
+	return ride.buildId === buildId && agesHardware(ride);
+}
+
+/** The same of the wheel, whichever build was on it. */
+export function agesHardware(ride: RideFacts): boolean {
+	if (ride.withdrawnReason !== null || ride.analysed !== 1) return false;
 	const onTrainer = (ride.trainer ?? ride.fileTrainer) === 1;
 	const isCopy = ride.twinId !== null && ride.twinDecision !== 'different ride';
 	return !onTrainer && !isCopy;

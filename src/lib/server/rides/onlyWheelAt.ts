@@ -11,7 +11,8 @@ export function onlyWheelAt(ledger: Ledger, startMs: number, endMs: number): num
 	if (wheels.length !== 1) return null;
 	const fitted = ledger.database
 		.prepare(
-			'SELECT 1 FROM fitted_period WHERE wheel_id = ? AND from_ms <= ? AND coalesce(until_ms, 9e15) > ?'
+			`SELECT 1 FROM fitted_period WHERE wheel_id = ? AND withdrawn_ms IS NULL AND from_ms <= ?
+				AND coalesce(until_ms, 9e15) > ?`
 		)
 		.get(wheels[0].id, endMs, startMs);
 	return fitted ? wheels[0].id : null;
