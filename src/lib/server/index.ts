@@ -64,3 +64,75 @@ export { health, type Health } from './health';
 export { channelBytes } from './rides/channelBytes';
 export { eventsCsv } from './rides/eventsCsv';
 export { pokeWebRunner, startWebRunner, stopWebRunner } from './queue/webRunner';
+
+export { closeIncident, reopenIncident } from './hardware/incidentsClose';
+export { correctIncident, reportIncident, type IncidentInput } from './hardware/incidentsReport';
+export { INCIDENT_KINDS, INCIDENT_OUTCOMES, INCIDENT_SEVERITIES } from './hardware/incidentsRows';
+export {
+	incidentCounts,
+	incidentsOfBuild,
+	incidentsOfWheel,
+	type IncidentCounts,
+	type IncidentView
+} from './hardware/incidentsView';
+export type { FindingInput, InspectionInput } from './hardware/inspectionsInput';
+export { INSPECTION_KINDS, type InspectionKind } from './hardware/inspectionsKinds';
+export { correctInspection, recordInspection, withdrawInspection } from './hardware/inspectionsSave';
+export { inspectionsOfWheel, inspectionView, type InspectionView } from './hardware/inspectionsView';
+export { wearOfWheel, type WearView } from './hardware/inspectionsWear';
+export { listSpacers, stockSpacers, type StockedSpacer } from './hardware/spacersStock';
+export type { StackElementInput, StackInput } from './hardware/stackInput';
+export { hardwareLimits, setHardwareLimits, type HardwareLimits } from './hardware/stackLimits';
+export { addStack, changeStack, copyStacks, withdrawStack } from './hardware/stackSave';
+export { stackPage, type StackPage, type StackView } from './hardware/stackView';
+
+export { evidenceParts, partsOfRides, partTallies, type EvidencePart } from './rides/evidenceParts';
+export { rideAnswersView, type RideAnswersView, type RidePartView } from './rides/rideAnswersView';
+export { answerRides, type GivenAnswer } from './rides/questions/answerRides';
+export {
+	answersView,
+	type AnswerOption,
+	type AnswerRow,
+	type AnswersView
+} from './rides/questions/answersView';
+export { QUESTION_NAMES, type QuestionName } from './rides/questions/questionList';
+export { undoAnswers } from './rides/questions/undoAnswers';
+
+export {
+	attachFile,
+	attachmentFile,
+	LARGEST_ATTACHMENT_BYTES,
+	listAttachments
+} from './hardware/attachments';
+export { withdrawAttachment, type AttachmentSubject, type AttachmentView } from './hardware/attachments';
+export { overrideBenchCheck, recordBenchCheck, type BenchCheckInput } from './hardware/benchChecks';
+export { markReleased, putInTest, takeBuildBackIn, withdrawBuild } from './hardware/buildStates';
+export { buildContents, type BuildContents } from './hardware/buildContents';
+export { buildHardware, type BuildHardwareView } from './hardware/buildHardware';
+export type { BillLineView, TorqueLineView } from './hardware/billViews';
+export { changeBuild } from './hardware/changeBuild';
+export type { BuildContentsInput } from './hardware/checkBuildContents';
+export type { PartInput } from './hardware/checkPart';
+export { copyBuild, makeRevision } from './hardware/copyBuild';
+export type { BuildDifferenceView } from './hardware/differenceView';
+export { PART_FINISHES, PART_KINDS } from './hardware/partRecords';
+export { changePart, createPart } from './hardware/parts';
+export { listParts, partView, type PartRow, type PartView } from './hardware/partViews';
+
+export {
+	insertionStage,
+	type FoundShare,
+	type InsertionStage,
+	type InsertionView
+} from './insertions/insertionView';
+export { EVENT_CHANGES, type EventBrief, type EventDifference } from './versions/eventDifferences';
+export { makeVersionCurrent, removeVersion } from './versions/makeVersionCurrent';
+export { countComputingAgain, rideStages, type RideStages } from './versions/rideStages';
+export {
+	versionDifferences,
+	type DifferenceCounts,
+	type LostVerdict,
+	type RideDifference,
+	type VersionDifferences
+} from './versions/versionDifferences';
+export { versionState, type VersionState } from './versions/versionState';
