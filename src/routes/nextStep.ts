@@ -9,6 +9,14 @@ export function nextStep(build: BuildRow): { sentence: string; href: string; act
 			action: 'Fit it'
 		};
 	}
+	if (build.incidents.openWheelId !== null) {
+		const many = build.incidents.open;
+		return {
+			sentence: `${many} ${many === 1 ? 'incident was' : 'incidents were'} reported and not closed: open the hub before the next ride, then say what it was.`,
+			href: `/wheels/${build.incidents.openWheelId}/incidents`,
+			action: 'Look at it'
+		};
+	}
 	if (build.rides === 0) {
 		return {
 			sentence: 'It has no rides yet.',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { BuildRow, RateView } from '$lib/server/views';
 import { createFormats } from '$lib/ui/formats';
 import { foundWords } from '../../src/routes/foundWords';
+import { incidentWords } from '../../src/routes/incidentWords';
 import { nextStep } from '../../src/routes/nextStep';
 import { rateRows } from '../../src/routes/rateRows';
 import { rateScaleEnd } from '../../src/routes/rateScaleEnd';
@@ -33,6 +34,7 @@ const build = (more: Partial<BuildRow>): BuildRow => ({
 	observedM: 100_000,
 	drivenM: 110_000,
 	counted: counted(0, rate(1, 1, 0.03, 5.6), rate(1, 1, 0.03, 5.6)),
+	incidents: { open: 0, counted: 0, apart: 0, harmed: 0, openWheelId: null },
 	example: false,
 	...more
 });
@@ -49,6 +51,26 @@ describe('nextStep', () => {
 
 	it('says why nothing can be said when no distance was observed', () => {
 		expect(nextStep(build({ observedM: 0 })).href).toBe('/method#recording');
+	});
+});
+
+describe('incidents', () => {
+	const formats = createFormats('en-GB', 'UTC');
+	const incidents = { open: 1, counted: 3, apart: 1, harmed: 2, openWheelId: 4 };
+
+	it('that are open come before everything but fitting the build', () => {
+		const next = nextStep(build({ rides: 0, incidents }));
+		expect(next.sentence).toMatch(/^1 incident was reported and not closed: open the hub before/);
+		expect(next.href).toBe('/wheels/4/incidents');
+		expect(nextStep(build({ wheels: [], incidents })).action).toBe('Fit it');
+	});
+
+	it('are told with those that are open, those with harm and those that count no more', () => {
+		expect(incidentWords(incidents, formats)).toBe(
+			'3 incidents, 1 open, 2 with a fall or injury, 1 closed as no slip of it'
+		);
+		const none = { open: 0, counted: 0, apart: 2, harmed: 0, openWheelId: null };
+		expect(incidentWords(none, formats)).toBe('none counts, 2 closed as no slip of it');
 	});
 });
 

@@ -6,6 +6,7 @@ import type { EventKind } from '$lib/slip/analysis';
 import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning, SpeedSource } from '$lib/ride/ride';
 import type { RiderMarkCounts } from '$lib/slip/riderMarkCounts';
+import type { IncidentCounts } from './hardware/incidentsView';
 
 export type Instant = string;
 
@@ -53,6 +54,8 @@ export interface BuildRow {
 	observedM: number;
 	drivenM: number;
 	counted: CountView;
+	/** reported without a ride file; beside the rate, never in it */
+	incidents: IncidentCounts;
 	example: boolean;
 }
 

@@ -5,6 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { buildContents, type BuildContents } from './buildContents';
 import { findBuild, listBuildRecords } from './builds';
 import { refuseTakenName } from './refuseTakenName';
+import { copyStacks } from './stackSave';
 import { writeBuildContents } from './writeBuildContents';
 
 /**
@@ -81,6 +82,7 @@ function copy(ledger: Ledger, actor: Actor, fromId: number, wanted: NewBuild): n
 	const id = Number(lastInsertRowid);
 	const contents = withoutMeasurements(buildContents(ledger, fromId)!);
 	writeBuildContents(ledger, id, { ...contents, name: wanted.name });
+	copyStacks(ledger, actor, fromId, id);
 	leaveTrail(ledger, actor, 'created', 'build', id, {
 		name: wanted.name,
 		...(wanted.revisionOf === null ? { copiedFrom: fromId } : { revisionOf: fromId })

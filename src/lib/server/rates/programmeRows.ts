@@ -1,5 +1,6 @@
 import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import { listBuildRecords, type BuildRecord } from '../hardware/builds';
+import { incidentCounts, NO_INCIDENTS, type IncidentCounts } from '../hardware/incidentsView';
 import { listPeriods } from '../hardware/periodRows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
@@ -18,6 +19,7 @@ export function programmeRows(ledger: Ledger): BuildRow[] {
 export function buildRows(ledger: Ledger, facts: readonly EvidencePart[]): BuildRow[] {
 	const periods = listPeriods(ledger);
 	const wheels = listWheelRecords(ledger);
+	const incidents = incidentCounts(ledger);
 	return listBuildRecords(ledger).map((build) => {
 		const rides = facts.filter((ride) => countsFor(ride, build.id));
 		const wheelIds = wheelsOf(build, periods, rides);
@@ -25,7 +27,8 @@ export function buildRows(ledger: Ledger, facts: readonly EvidencePart[]): Build
 			build,
 			wheels.filter(({ id }) => wheelIds.has(id)),
 			rides,
-			partTallies(ledger, rides)
+			partTallies(ledger, rides),
+			incidents.get(build.id) ?? NO_INCIDENTS
 		);
 	});
 }
@@ -50,7 +53,8 @@ function toRow(
 	build: BuildRecord,
 	wheels: readonly { id: number; name: string }[],
 	rides: readonly RideFacts[],
-	tallies: readonly EventTally[]
+	tallies: readonly EventTally[],
+	incidents: IncidentCounts
 ): BuildRow {
 	const sum = (pick: (ride: RideFacts) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
 	const observedM = sum((ride) => ride.observedM);
@@ -65,6 +69,7 @@ function toRow(
 		observedM,
 		drivenM: sum((ride) => ride.drivenM),
 		counted: countView(tallies, observedM),
+		incidents,
 		example: build.example === 1
 	};
 }
