@@ -9,15 +9,17 @@ import {
 	choosePerson,
 	copyBuild,
 	createBuild,
+	correctFittedPeriod,
 	createWheel,
 	endFittedPeriod,
 	fitBuild,
 	makeRevision,
 	partView,
+	withdrawFittedPeriod,
 	withdrawRide,
 	type BuildContentsInput
 } from '$lib/server';
-import { freshLedger, HOUR_MS, rowsOf, withHardware } from './testLedger';
+import { freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
 import { at, ridden, workshop } from './trialBuild';
 
 describe('changeBuild', () => {
@@ -234,6 +236,29 @@ describe('a piece with a serial', () => {
 			/^RR-24 with serial 7 is in the build "Trial" as well, which was on A from .+ one piece cannot/
 		);
 		expect(buildContents(ledger, other)!.bill).toEqual([]);
+	});
+
+	it('is not fitted, nor brought by a corrected or withdrawn period, into two hubs at once', () => {
+		const { ledger, actor, buildId, change, ringA } = workshop();
+		const [first, second] = ['A', 'B'].map((name) => createWheel(ledger, actor, { name, hub: '' }));
+		const other = createBuild(ledger, actor, { name: 'Other', description: '' });
+		const third = createBuild(ledger, actor, { name: 'Third', description: '' });
+		change({ bill: [{ partId: ringA, quantity: 1, serial: '7' }] }, other);
+		const clash = expect.objectContaining({ code: 'conflict' });
+		fitBuild(ledger, actor, { wheelId: first, buildId, from: at(0) });
+		const before = rowsOf(ledger, 'SELECT * FROM fitted_period');
+		expect(() => fitBuild(ledger, actor, { wheelId: second, buildId: other, from: at(4) })).toThrow(clash);
+		// one build with a serial on two wheels is the same piece twice
+		expect(() => fitBuild(ledger, actor, { wheelId: second, buildId, from: at(4) })).toThrow(clash);
+		expect(rowsOf(ledger, 'SELECT * FROM fitted_period')).toEqual(before);
+
+		const after = fitBuild(ledger, actor, { wheelId: first, buildId: third, from: at(5) });
+		const moved = fitBuild(ledger, actor, { wheelId: second, buildId: other, from: at(6) });
+		expect(() => correctFittedPeriod(ledger, actor, moved, { from: at(4) })).toThrow(clash);
+		expect(() => withdrawFittedPeriod(ledger, actor, after, 'it was not fitted')).toThrow(clash);
+		expect(rowsOf(ledger, `SELECT from_ms FROM fitted_period WHERE id = ${moved}`)).toEqual([
+			{ from_ms: START_MS + 6 * HOUR_MS }
+		]);
 	});
 
 	it('is free again once its hub was taken apart', () => {

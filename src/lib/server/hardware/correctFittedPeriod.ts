@@ -13,6 +13,7 @@ import {
 	refuseOverlap,
 	refuseWrongOrder
 } from './periodRows';
+import { refuseSerialClash } from './refuseSerialClash';
 import { findWheel } from './wheels';
 
 /** what is not named stays as it is */
@@ -27,7 +28,7 @@ export interface PeriodCorrection {
  * at which this one was fitted comes off at the corrected instant, because it is one and the same.
  *
  * @throws LedgerRefusal not-found; overlap with another period; wrong-value for instants in the wrong order
- *   or still to come
+ *   or still to come; conflict when a piece with a serial would be in two hubs
  */
 export function correctFittedPeriod(
 	ledger: Ledger,
@@ -51,6 +52,7 @@ export function correctFittedPeriod(
 			// the one that gives way first: the database itself refuses overlaps
 			if (after.fromMs < before.fromMs) changes.reverse();
 			for (const [was, becomes] of changes) change(ledger, actor, was, becomes);
+			for (const [{ buildId }] of changes) refuseSerialClash(ledger, buildId);
 			giveRidesTheOnlyWheel(ledger, actor);
 		})
 		.immediate();

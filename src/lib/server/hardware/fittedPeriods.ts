@@ -15,6 +15,7 @@ import {
 	refuseOverlap,
 	refuseWrongOrder
 } from './periodRows';
+import { refuseSerialClash } from './refuseSerialClash';
 import { findWheel } from './wheels';
 
 /**
@@ -23,7 +24,8 @@ import { findWheel } from './wheels';
  * @param options.example the invented programme keeps its dates, whatever this machine's clock says
  * @returns id of the new period
  * @throws LedgerRefusal not-found; overlap when a period that has begun later or has ended stands in the
- *   way; wrong-value for instants in the wrong order, before the wheel or still to come
+ *   way; wrong-value for instants in the wrong order, before the wheel or still to come; conflict when a
+ *   piece with a serial is in another hub at that time
  */
 export function fitBuild(
 	ledger: Ledger,
@@ -48,6 +50,7 @@ export function fitBuild(
 					'INSERT INTO fitted_period (wheel_id, build_id, from_ms, until_ms, created_ms) VALUES (?, ?, ?, ?, ?)'
 				)
 				.run(wheel.id, build.id, fromMs, untilMs, ledger.now());
+			refuseSerialClash(ledger, build.id);
 			const periodId = Number(lastInsertRowid);
 			leaveTrail(ledger, actor, 'fitted', 'fitted period', periodId, {
 				wheelId: wheel.id,

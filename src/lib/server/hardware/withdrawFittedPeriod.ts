@@ -4,13 +4,15 @@ import { toInstant } from '../ledger/instants';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { findPeriod, movePeriod, periodThatEnded } from './periodRows';
+import { refuseSerialClash } from './refuseSerialClash';
 
 /**
- * Takes back that a build was on a wheel: it was written down by mistake. The row stays, with
- * the reason, and is read no more. Had it not ended, the build that came off for it counts as fitted on again. Rides
+ * Takes back that a build was on a wheel: it was written down by mistake. The row stays, with the reason,
+ * and is read no more. Had it not ended, the build that came off for it counts as fitted on again. Rides
  * find their build anew.
  *
- * @throws LedgerRefusal not-found; wrong-value without a reason
+ * @throws LedgerRefusal not-found; wrong-value without a reason; conflict when a piece of the build before
+ *   is in another hub by now
  */
 export function withdrawFittedPeriod(ledger: Ledger, actor: Actor, periodId: number, reason: string): void {
 	const cleaned = checkText('The reason', reason, { min: 3, max: 500 });
@@ -32,6 +34,7 @@ export function withdrawFittedPeriod(ledger: Ledger, actor: Actor, periodId: num
 			});
 			if (!cameOff) return;
 			movePeriod(ledger, cameOff.id, { fromMs: cameOff.fromMs, untilMs: null });
+			refuseSerialClash(ledger, cameOff.buildId);
 			leaveTrail(ledger, actor, 'corrected', 'fitted period', cameOff.id, {
 				before: { from: toInstant(cameOff.fromMs), until: toInstant(fromMs) },
 				after: { from: toInstant(cameOff.fromMs), until: null },
