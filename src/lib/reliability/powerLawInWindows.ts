@@ -1,0 +1,80 @@
+import { checkConfidence } from './checks';
+import { chiSquareQuantile } from './chiSquareQuantile';
+import { normalAbove } from './normalAbove';
+import { rootBetween } from './rootBetween';
+import { checkHistories, type WatchedHistory } from './watchedHistory';
+
+/** shapes outside 0.02 to 50 are no longer told apart from 0 and infinity */
+const LOG_SHAPE_EDGE = Math.log(50);
+
+export interface WindowedPowerLaw {
+	readonly events: number;
+	/** below 1 the rate falls with age, above 1 it rises */
+	readonly shape: number;
+	/** limits of the shape by the likelihood; 0 and Infinity where the likelihood does not fall off */
+	readonly shapeLower: number;
+	readonly shapeUpper: number;
+	/** expected events of one system up to age 1 */
+	readonly scale: number;
+	readonly logLikelihood: number;
+	/** two-sided p-value of "the rate is constant" by the likelihood ratio */
+	readonly pConstant: number;
+}
+
+/**
+ * The power-law process that several systems have in common, fitted to what was watched only: late entry and
+ * gaps are allowed, a system without events counts as watched in vain. Without gaps and with one end for all it
+ * gives the closed form of `powerLawProcess`.
+ *
+ * @param histories one a system
+ * @param confidence two-sided, 0 < confidence < 1
+ * @returns the fit; null without events or when the likelihood has no summit (all events at the edge)
+ * @throws RangeError for windows that overlap, events outside them or at age 0, a confidence outside (0, 1)
+ * @example powerLawInWindows([watchedFromNew([0.5, 1, 1.5, 2, 3], 4), watchedFromNew([50], 100)], 0.9)
+ *   // shape 0.3444, scale 0.9237
+ * Source: likelihood of a Poisson process with intensity scale x shape x t^(shape - 1) over the windows, Rigdon
+ * and Basu 2000, Statistical Methods for the Reliability of Repairable Systems (from memory); limits by the
+ * likelihood ratio.
+ */
+export function powerLawInWindows(
+	histories: readonly WatchedHistory[],
+	confidence: number
+): WindowedPowerLaw | null {
+	checkHistories(histories);
+	checkConfidence('confidence', confidence);
+	const events = histories.flatMap((history) => [...history.events]);
+	if (events.length === 0) return null;
+	if (events.some((age) => age <= 0)) throw new RangeError('an event at age 0 has no logarithm');
+	const windows = histories.flatMap((history) => [...history.windows]);
+	// ages are divided by the largest, so that powers neither overflow nor vanish
+	const unit = Math.max(...windows.map((window) => window.to));
+	const n = events.length;
+	const logSum = events.reduce((sum, age) => sum + Math.log(age / unit), 0);
+	const grown = (shape: number) =>
+		windows.reduce((sum, { from, to }) => sum + (to / unit) ** shape - (from / unit) ** shape, 0);
+	const height = (logShape: number) =>
+		n * (logShape - Math.log(grown(Math.exp(logShape)))) + Math.exp(logShape) * logSum;
+	const slope = (logShape: number) => {
+		const shape = Math.exp(logShape);
+		const moved = (x: number) => (x > 0 ? (x / unit) ** shape * Math.log(x / unit) : 0);
+		const drift = windows.reduce((sum, { from, to }) => sum + moved(to) - moved(from), 0) / grown(shape);
+		return n / shape + logSum - n * drift;
+	};
+	const summit = rootBetween(slope, -LOG_SHAPE_EDGE, LOG_SHAPE_EDGE);
+	if (Number.isNaN(summit)) return null;
+	const drop = chiSquareQuantile(confidence, 1) / 2;
+	const below = (logShape: number) => height(logShape) - height(summit) + drop;
+	const lower = rootBetween(below, -LOG_SHAPE_EDGE, summit);
+	const upper = rootBetween(below, summit, LOG_SHAPE_EDGE);
+	const shape = Math.exp(summit);
+	return {
+		events: n,
+		shape,
+		shapeLower: Number.isNaN(lower) ? 0 : Math.exp(lower),
+		shapeUpper: Number.isNaN(upper) ? Infinity : Math.exp(upper),
+		scale: n / grown(shape) / unit ** shape,
+		// the height without what does not depend on the shape: n log n - n, and the unit of age
+		logLikelihood: height(summit) + n * Math.log(n) - n - logSum - n * Math.log(unit),
+		pConstant: 2 * normalAbove(Math.sqrt(Math.max(0, 2 * (height(summit) - height(0)))))
+	};
+}
