@@ -1,29 +1,35 @@
 /**
- * Child process: reads and analyses one file after another on request and hands the results back. It has
- * no ledger; its parent watches its time and memory and may end it at any moment.
+ * Child process: reads one file after another on request, analyses it or puts slips into it, and hands the
+ * results back. It has no ledger; its parent watches its time and memory and may end it at any moment.
  */
 import { readFile } from 'node:fs/promises';
+import { decodeRide } from '$lib/ride/decodeRide';
 import { RideRefused } from '$lib/ride/ride';
+import { insertionTest } from '$lib/slip/insertionTest';
 import { analyseBytes } from './analysis/analyseBytes';
-import type { AnalyseAnswer, AnalyseRequest } from './analysis/messages';
+import type { AnalyseAnswer, ChildRequest } from './analysis/messages';
 import { endWithParent } from './analysis/endWithParent';
 import { troubleForTests } from './analysis/troubleForTests';
 
 endWithParent(Number(process.argv[2]));
-process.on('message', (request: AnalyseRequest) => void answer(request));
+process.on('message', (request: ChildRequest) => void answer(request));
 
-async function answer(request: AnalyseRequest): Promise<void> {
-	const reply = await analyse(request);
+async function answer(request: ChildRequest): Promise<void> {
+	const reply = await work(request);
 	process.send?.(reply, undefined, undefined, (error) => {
 		if (error) process.exit(1);
 	});
 }
 
-async function analyse({ requestId, path, fileName }: AnalyseRequest): Promise<AnalyseAnswer> {
+async function work(request: ChildRequest): Promise<AnalyseAnswer> {
+	const { requestId, path, fileName, bike } = request;
 	try {
 		const bytes = await readFile(path);
 		troubleForTests(bytes);
-		return { requestId, kind: 'analysed', file: await analyseBytes(bytes, fileName) };
+		if (request.kind === 'analyse')
+			return { requestId, kind: 'analysed', file: await analyseBytes(bytes, fileName, bike) };
+		const result = insertionTest(await decodeRide(bytes, fileName), bike, request.seed);
+		return { requestId, kind: 'inserted', result };
 	} catch (error) {
 		if (error instanceof RideRefused) {
 			const { code, sentence, detail } = error;

@@ -1,3 +1,4 @@
+import type { Bike } from '$lib/drivetrain/bike';
 import { decodeRide } from '$lib/ride/decodeRide';
 import { recordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning } from '$lib/ride/ride';
@@ -9,11 +10,16 @@ import { rideSignature } from './rideSignature';
 /**
  * From a file's bytes to all that the ledger keeps of it.
  *
+ * @param bike what is known of the bike; kept with the result
  * @throws RideRefused when the file is not taken as a ride
  */
-export async function analyseBytes(bytes: Uint8Array, fileName: string): Promise<AnalysedFile> {
+export async function analyseBytes(
+	bytes: Uint8Array,
+	fileName: string,
+	bike: Bike = {}
+): Promise<AnalysedFile> {
 	const ride = await decodeRide(bytes, fileName);
-	const analysis = analyseRide(ride);
+	const analysis = analyseRide(ride, bike);
 	return {
 		format: ride.format,
 		startedAtMs: ride.startedAtMs,
@@ -36,7 +42,8 @@ export async function analyseBytes(bytes: Uint8Array, fileName: string): Promise
 			sensors: ride.sensors,
 			marksS: analysis.marksS,
 			gaps: analysis.gaps,
-			pauses: ride.pauses
+			pauses: ride.pauses,
+			bike
 		},
 		channels: packTraces(ride, analysis.traces)
 	};

@@ -1,17 +1,33 @@
-import type { Gear } from '$lib/drivetrain/bike';
+import type { Bike, Gear } from '$lib/drivetrain/bike';
 import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
 import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
 import type { RideExposure } from '$lib/slip/exposure';
+import type { InsertionResult } from '$lib/slip/insertionTest';
 
-/** What the server asks of the child process: one file at a time. */
-export interface AnalyseRequest {
-	readonly requestId: number;
+/** A file to be worked on and what is known of the bike. */
+export interface FileToRead {
 	/** absolute path of the source in the store */
 	readonly path: string;
 	/** for messages only */
 	readonly fileName: string;
+	readonly bike: Bike;
 }
+
+/** What the server asks of the child process: one file at a time. */
+export interface AnalyseRequest extends FileToRead {
+	readonly requestId: number;
+	readonly kind: 'analyse';
+}
+
+/** A ride that stands is read again to put slips into it. */
+export interface InsertRequest extends FileToRead {
+	readonly requestId: number;
+	readonly kind: 'insert slips';
+	readonly seed: number;
+}
+
+export type ChildRequest = AnalyseRequest | InsertRequest;
 
 /** A piece of one channel at one level, deflated. */
 export interface PackedChunk {
@@ -40,6 +56,8 @@ export interface ResultDetail {
 	readonly marksS: readonly number[];
 	readonly gaps: readonly Span[];
 	readonly pauses: readonly Span[];
+	/** what the analysis was told of the bike; results of older programs do not say it: nothing */
+	readonly bike?: Bike;
 }
 
 /** Everything that the ledger keeps of one file. */
@@ -72,6 +90,7 @@ export interface FileRefusal {
 
 export type AnalyseAnswer =
 	| { readonly requestId: number; readonly kind: 'analysed'; readonly file: AnalysedFile }
+	| { readonly requestId: number; readonly kind: 'inserted'; readonly result: InsertionResult }
 	| { readonly requestId: number; readonly kind: 'refused'; readonly refusal: FileRefusal }
 	/** a fault of the program or the machine, not of the file */
 	| { readonly requestId: number; readonly kind: 'broke'; readonly detail: string };

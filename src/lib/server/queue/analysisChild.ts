@@ -1,9 +1,11 @@
 import { fork, type ChildProcess } from 'node:child_process';
+import type { InsertionResult } from '$lib/slip/insertionTest';
 import type {
 	AnalyseAnswer,
-	AnalyseRequest,
 	AnalysedFile,
-	FileRefusal
+	ChildRequest,
+	FileRefusal,
+	FileToRead
 } from '../../../jobs/analysis/messages';
 import { residentBytes } from './residentBytes';
 
@@ -25,11 +27,14 @@ export const DEFAULT_LIMITS: ChildLimits = {
 	filesPerChild: 40
 };
 
-export type ChildOutcome =
-	| { readonly kind: 'analysed'; readonly file: AnalysedFile }
+export type ChildOutcome<Done> =
+	| Done
 	| { readonly kind: 'refused'; readonly refusal: FileRefusal }
 	/** the process ended or failed by itself: may be tried again */
 	| { readonly kind: 'broke'; readonly detail: string };
+
+export type Analysed = { readonly kind: 'analysed'; readonly file: AnalysedFile };
+export type Inserted = { readonly kind: 'inserted'; readonly result: InsertionResult };
 
 /**
  * One child process that analyses one file at a time, watched from here: a file that takes too long or
@@ -45,12 +50,19 @@ export class AnalysisChild {
 		private readonly limits: ChildLimits = DEFAULT_LIMITS
 	) {}
 
-	async analyse(path: string, fileName: string): Promise<ChildOutcome> {
+	analyse(file: FileToRead): Promise<ChildOutcome<Analysed>> {
+		return this.#work<Analysed>({ ...file, requestId: ++this.#requests, kind: 'analyse' });
+	}
+
+	insertSlips(file: FileToRead, seed: number): Promise<ChildOutcome<Inserted>> {
+		return this.#work<Inserted>({ ...file, requestId: ++this.#requests, kind: 'insert slips', seed });
+	}
+
+	async #work<Done>(request: ChildRequest): Promise<ChildOutcome<Done>> {
 		if (this.#files >= this.limits.filesPerChild) this.stop();
 		const child = (this.#child ??= this.#start());
 		this.#files++;
-		const request: AnalyseRequest = { requestId: ++this.#requests, path, fileName };
-		const outcome = await this.#ask(child, request);
+		const outcome = await this.#ask<Done>(child, request);
 		if (child.exitCode !== null || child.signalCode !== null || child.killed) this.#forget(child);
 		return outcome;
 	}
@@ -76,10 +88,10 @@ export class AnalysisChild {
 		if (this.#child === child) this.#child = null;
 	}
 
-	#ask(child: ChildProcess, request: AnalyseRequest): Promise<ChildOutcome> {
+	#ask<Done>(child: ChildProcess, request: ChildRequest): Promise<ChildOutcome<Done>> {
 		return new Promise((resolve) => {
 			const startedMs = performance.now();
-			const settle = (outcome: ChildOutcome) => {
+			const settle = (outcome: ChildOutcome<Done>) => {
 				clearInterval(watch);
 				child.off('message', onMessage).off('exit', onExit).off('error', onError);
 				resolve(outcome);
@@ -90,7 +102,7 @@ export class AnalysisChild {
 				settle({ kind: 'refused', refusal: { code, sentence, detail } });
 			};
 			const onMessage = (answer: AnalyseAnswer) => {
-				if (answer.requestId === request.requestId) settle(answer);
+				if (answer.requestId === request.requestId) settle(answer as ChildOutcome<Done>);
 			};
 			const onExit = (code: number | null, signal: string | null) =>
 				settle({ kind: 'broke', detail: `the process ended with ${signal ?? `code ${code}`}` });

@@ -1,9 +1,13 @@
+import type { Bike } from '$lib/drivetrain/bike';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { faultPoint } from '../store/faultPoint';
+import { bikeFacts } from './bikeFacts';
+import { bikesOfRides } from './bikeOfRide';
 import { MOST_ATTEMPTS } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
-import { hasChannels, removeStrayChannels, saveChannels } from './saveChannels';
+import { removeStrayChannels, saveChannels, sourcesWithChannels } from './saveChannels';
 import { saveResult } from './saveResult';
 
 /** A ride whose result or traces this program has to make (again). */
@@ -11,29 +15,73 @@ export interface Derivation {
 	readonly rideId: number;
 	readonly sha256: string;
 	readonly fileName: string;
+	readonly bike: Bike;
 }
 
-/** Rides without a result of this program's version, or whose traces are gone; oldest first. */
+interface RideRow {
+	rideId: number;
+	sha256: string;
+	fileName: string;
+	bikeId: number | null;
+	wheelId: number | null;
+	startMs: number;
+	/** of this program's result; null = there is none */
+	resultFacts: string | null;
+	triedFacts: string | null;
+	attempts: number;
+	failure: string | null;
+}
+
+/**
+ * Rides without a result of this program's version, with one that was made from other facts about the bike, or
+ * whose traces are gone; oldest first. Nothing else says so: a change of a bike or a wheel queues its rides by
+ * being made, and nothing is lost when a program is killed.
+ */
 export function listDerivations(ledger: Ledger): Derivation[] {
 	const rides = ledger.database
-		.prepare<[number, number, number], Derivation & { hasResult: number }>(
-			`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName,
-				EXISTS (SELECT 1 FROM result WHERE ride_id = r.id AND version = ?) AS hasResult
-			FROM ride r LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = ?
-			WHERE d.failure IS NULL AND coalesce(d.attempts, 0) < ? ORDER BY r.id`
+		.prepare<[{ version: number }], RideRow>(
+			`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, r.bike_id AS bikeId,
+				r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS resultFacts,
+				d.bike_facts AS triedFacts, coalesce(d.attempts, 0) AS attempts, d.failure
+			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version
+			LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version ORDER BY r.id`
 		)
-		.all(ANALYSIS_VERSION, ANALYSIS_VERSION, MOST_ATTEMPTS);
-	return rides.filter(
-		({ hasResult, sha256 }) => !hasResult || !hasChannels(ledger, sha256, ANALYSIS_VERSION)
-	);
+		.all({ version: ANALYSIS_VERSION });
+	const bikeOf = bikesOfRides(ledger);
+	const drawn = sourcesWithChannels(ledger, ANALYSIS_VERSION);
+	const wanted: Derivation[] = [];
+	for (const ride of rides) {
+		const bike = bikeOf(ride);
+		const facts = bikeFacts(bike);
+		if (ride.resultFacts === facts && drawn.has(ride.sha256)) continue;
+		const givenUp = ride.failure !== null || ride.attempts >= MOST_ATTEMPTS;
+		if (givenUp && ride.triedFacts === facts) continue;
+		wanted.push({ rideId: ride.rideId, sha256: ride.sha256, fileName: ride.fileName, bike });
+	}
+	return wanted;
 }
 
-/** Counts the attempt before it is made, so that a file which ends the program is given up in the end. */
-export function beginDerivation(ledger: Ledger, { rideId }: Derivation): void {
+/**
+ * Counts the attempt before it is made, so that a file which ends the program is given up in the end. Other
+ * facts about the bike are a new beginning.
+ */
+export function beginDerivation(ledger: Ledger, { rideId, bike }: Derivation): void {
 	ledger.database
 		.prepare(
-			`INSERT INTO derivation (ride_id, version, attempts) VALUES (?, ?, 1)
-			ON CONFLICT (ride_id, version) DO UPDATE SET attempts = attempts + 1`
+			`INSERT INTO derivation (ride_id, version, attempts, bike_facts) VALUES (?, ?, 1, ?)
+			ON CONFLICT (ride_id, version) DO UPDATE SET
+				attempts = CASE WHEN bike_facts = excluded.bike_facts THEN attempts + 1 ELSE 1 END,
+				failure = CASE WHEN bike_facts = excluded.bike_facts THEN failure END,
+				bike_facts = excluded.bike_facts`
+		)
+		.run(rideId, ANALYSIS_VERSION, bikeFacts(bike));
+}
+
+/** An attempt that the program's own stop broke off does not count. */
+export function releaseDerivation(ledger: Ledger, { rideId }: Derivation): void {
+	ledger.database
+		.prepare(
+			'UPDATE derivation SET attempts = attempts - 1 WHERE ride_id = ? AND version = ? AND attempts > 0'
 		)
 		.run(rideId, ANALYSIS_VERSION);
 }
@@ -44,23 +92,30 @@ export function failDerivation(ledger: Ledger, { rideId }: Derivation, sentence:
 		.run(sentence, rideId, ANALYSIS_VERSION);
 }
 
-/** Stores the new result beside those of other versions; one of the same version is kept as it is. */
+/**
+ * Stores the new result beside those of other versions. One of the same version is kept as it is where only
+ * traces were lost; where it was made from other facts about the bike it is replaced in one transaction.
+ */
 export function saveDerivation(
 	ledger: Ledger,
 	holder: LeaseHolder,
 	derivation: Derivation,
 	file: AnalysedFile
 ): void {
+	faultPoint('derived');
 	saveChannels(ledger, derivation.sha256, file);
+	faultPoint('derived-channels-written');
 	const wanted = ledger.database
 		.transaction((): boolean => {
 			const { rideId } = derivation;
 			const ride = ledger.database.prepare('SELECT 1 FROM ride WHERE id = ?').get(rideId);
 			if (!ride || !holdsLease(ledger, 'runner', holder)) return false;
 			const known = ledger.database
-				.prepare('SELECT 1 FROM result WHERE ride_id = ? AND version = ?')
+				.prepare<[number, number], { facts: string }>(
+					'SELECT bike_facts AS facts FROM result WHERE ride_id = ? AND version = ?'
+				)
 				.get(rideId, file.analysisVersion);
-			if (!known) saveResult(ledger, rideId, file);
+			if (known?.facts !== bikeFacts(file.detail.bike ?? {})) saveResult(ledger, rideId, file);
 			ledger.database
 				.prepare('DELETE FROM derivation WHERE ride_id = ? AND version = ?')
 				.run(rideId, file.analysisVersion);
@@ -68,4 +123,5 @@ export function saveDerivation(
 		})
 		.immediate();
 	if (!wanted) removeStrayChannels(ledger, derivation.sha256, file.analysisVersion);
+	faultPoint('derivation-done');
 }

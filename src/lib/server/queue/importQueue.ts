@@ -18,6 +18,8 @@ export interface QueuedImport {
 	readonly attempts: number;
 	/** the runner that took it; nobody else may say what became of it */
 	readonly owner: string;
+	/** what is known of the ride beforehand, as stored */
+	readonly hints: string;
 }
 
 /** The oldest waiting import, now marked as being analysed by this runner; null when none waits. */
@@ -27,7 +29,7 @@ export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImpor
 			.prepare<[string, number], QueuedImport>(
 				`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
 				WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
-				RETURNING id, file_name AS fileName, sha256, attempts, owner`
+				RETURNING id, file_name AS fileName, sha256, attempts, owner, hints`
 			)
 			.get(holder.owner, ledger.now()) ?? null
 	);
@@ -37,7 +39,7 @@ export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImpor
 export function requeueAbandoned(ledger: Ledger, holder: LeaseHolder): void {
 	const abandoned = ledger.database
 		.prepare<[string], QueuedImport>(
-			`SELECT id, file_name AS fileName, sha256, attempts, owner FROM import
+			`SELECT id, file_name AS fileName, sha256, attempts, owner, hints FROM import
 			WHERE stage = 'analysing' AND owner IS NOT ?`
 		)
 		.all(holder.owner);

@@ -1,15 +1,19 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
+import type { Bike } from '$lib/drivetrain/bike';
 import { cpus } from 'node:os';
+import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
 import { AnalysisChild, DEFAULT_LIMITS, type ChildLimits } from './analysisChild';
 import { analyseFileEntry } from './analyseFileEntry';
-import { currentVersion, keepFirstVersion, switchVersionWhenComplete } from './analysisVersions';
+import { currentVersion, keepFirstVersion } from './analysisVersions';
+import { bikesOfRides } from './bikeOfRide';
 import {
 	beginDerivation,
 	failDerivation,
 	listDerivations,
+	releaseDerivation,
 	saveDerivation,
 	type Derivation
 } from './derivations';
@@ -21,7 +25,16 @@ import {
 	takeNextImport,
 	type QueuedImport
 } from './importQueue';
+import {
+	beginInsertion,
+	failInsertion,
+	nextInsertion,
+	releaseInsertion,
+	saveInsertion,
+	type Insertion
+} from './insertionQueue';
 import { giveLeaseBack, HEARTBEAT_EVERY_MS, keepLease, newHolder, takeLease } from './lease';
+import { readHints } from './rideHints';
 import { saveImport } from './saveImport';
 
 export interface RunnerOptions {
@@ -34,7 +47,7 @@ export interface RunnerOptions {
 	readonly lookEveryMs?: number;
 }
 
-type Task = { import: QueuedImport } | { derivation: Derivation };
+type Task = { import: QueuedImport } | { derivation: Derivation } | { insertion: Insertion };
 
 /**
  * Analyses what waits in the queue while it holds the ledger's runner lease. Every process may have one;
@@ -43,11 +56,13 @@ type Task = { import: QueuedImport } | { derivation: Derivation };
 export class ImportRunner {
 	readonly #holder = newHolder();
 	readonly #children: AnalysisChild[];
-	readonly #busy = new Map<AnalysisChild, Promise<void>>();
+	readonly #busy = new Map<AnalysisChild, { task: Task; work: Promise<void> }>();
 	readonly #lookEveryMs: number;
 	/** tasks whose result could not be written (a full disk, say); said so as soon as the ledger can be */
 	readonly #failures: { task: Task; detail: string }[] = [];
+	/** what has to be derived, as it was at the last entry of the trail that was seen */
 	#derivations: Derivation[] | null = null;
+	#seenTrail = -1;
 	#holding = false;
 	#stopped = false;
 	#lastHeartbeat = 0;
@@ -92,12 +107,16 @@ export class ImportRunner {
 			this.#stopped = true;
 			if (this.#holding) {
 				releaseImports(this.ledger, this.#holder);
+				for (const { task } of this.#busy.values()) {
+					if ('derivation' in task) releaseDerivation(this.ledger, task.derivation);
+					if ('insertion' in task) releaseInsertion(this.ledger, task.insertion);
+				}
 				giveLeaseBack(this.ledger, 'runner', this.#holder);
 			}
 			this.#holding = false;
 			for (const child of this.#children) child.stop();
 		}
-		return Promise.all(this.#busy.values()).then(() => undefined);
+		return Promise.all([...this.#busy.values()].map(({ work }) => work)).then(() => undefined);
 	}
 
 	/** One look at lease and queue; called on a timer, and at once when something was queued. */
@@ -115,7 +134,8 @@ export class ImportRunner {
 		for (; this.#failures.length > 0; this.#failures.shift()) {
 			const [{ task, detail }] = this.#failures;
 			if ('import' in task) putBack(this.ledger, task.import, detail);
-			else failDerivation(this.ledger, task.derivation, detail);
+			else if ('derivation' in task) failDerivation(this.ledger, task.derivation, detail);
+			else failInsertion(this.ledger, task.insertion, detail);
 		}
 		for (const child of this.#children) {
 			if (this.#busy.has(child)) continue;
@@ -125,7 +145,7 @@ export class ImportRunner {
 				this.#busy.delete(child);
 				this.look();
 			});
-			this.#busy.set(child, work);
+			this.#busy.set(child, { task, work });
 		}
 	}
 
@@ -147,21 +167,39 @@ export class ImportRunner {
 		return this.#holding;
 	}
 
-	/** New files first: somebody waits for them. */
+	/** New files first: somebody waits for them. Slips are put into rides when nothing else is left. */
 	#nextTask(): Task | null {
 		const queued = takeNextImport(this.ledger, this.#holder);
 		if (queued) return { import: queued };
-		this.#derivations ??= listDerivations(this.ledger);
-		const derivation = this.#derivations.shift();
+		const derivation = this.#nextDerivation();
 		if (derivation) return { derivation };
-		if (this.#busy.size === 0) switchVersionWhenComplete(this.ledger);
-		return null;
+		const insertion = nextInsertion(this.ledger, this.#busyRides());
+		return insertion ? { insertion } : null;
+	}
+
+	/** People's corrections leave a trail and may change what a ride's analysis is told: then all is listed anew. */
+	#nextDerivation(): Derivation | null {
+		const trail = newestTrail(this.ledger);
+		if (!this.#derivations || (this.#derivations.length === 0 && trail !== this.#seenTrail)) {
+			const busy = new Set(this.#busyRides());
+			this.#derivations = listDerivations(this.ledger).filter(({ rideId }) => !busy.has(rideId));
+			this.#seenTrail = trail;
+			keepFirstVersion(this.ledger);
+		}
+		return this.#derivations.shift() ?? null;
+	}
+
+	#busyRides(): number[] {
+		return [...this.#busy.values()].flatMap(({ task }) =>
+			'derivation' in task ? [task.derivation.rideId] : 'insertion' in task ? [task.insertion.rideId] : []
+		);
 	}
 
 	async #work(child: AnalysisChild, task: Task): Promise<void> {
 		try {
 			if ('import' in task) await this.#analyseImport(child, task.import);
-			else await this.#derive(child, task.derivation);
+			else if ('derivation' in task) await this.#derive(child, task.derivation);
+			else await this.#insertSlips(child, task.insertion);
 		} catch (error) {
 			const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
 			this.#failures.push({ task, detail });
@@ -170,8 +208,9 @@ export class ImportRunner {
 
 	async #analyseImport(child: AnalysisChild, queued: QueuedImport): Promise<void> {
 		faultPoint('leased');
-		const path = sourcePath(this.ledger.folder, queued.sha256);
-		const outcome = await child.analyse(path, queued.fileName);
+		const { wheelId = null } = readHints(this.ledger, queued.hints);
+		const bike = bikesOfRides(this.ledger)({ bikeId: null, wheelId, startMs: null });
+		const outcome = await child.analyse(this.#fileOf(queued, bike));
 		if (this.#stopped) return;
 		if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
 		else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
@@ -183,11 +222,28 @@ export class ImportRunner {
 
 	async #derive(child: AnalysisChild, derivation: Derivation): Promise<void> {
 		beginDerivation(this.ledger, derivation);
-		const path = sourcePath(this.ledger.folder, derivation.sha256);
-		const outcome = await child.analyse(path, derivation.fileName);
+		faultPoint('deriving');
+		const outcome = await child.analyse(this.#fileOf(derivation, derivation.bike));
 		if (this.#stopped) return;
 		if (outcome.kind === 'analysed') saveDerivation(this.ledger, this.#holder, derivation, outcome.file);
 		else if (outcome.kind === 'refused') failDerivation(this.ledger, derivation, outcome.refusal.sentence);
 		else this.#derivations = null;
 	}
+
+	async #insertSlips(child: AnalysisChild, insertion: Insertion): Promise<void> {
+		beginInsertion(this.ledger, insertion);
+		faultPoint('inserting');
+		const outcome = await child.insertSlips(this.#fileOf(insertion, insertion.bike), insertion.seed);
+		if (this.#stopped) return;
+		if (outcome.kind === 'inserted') saveInsertion(this.ledger, this.#holder, insertion, outcome.result);
+		else if (outcome.kind === 'refused') failInsertion(this.ledger, insertion, outcome.refusal.sentence);
+	}
+
+	#fileOf({ sha256, fileName }: { sha256: string; fileName: string }, bike: Bike): FileToRead {
+		return { path: sourcePath(this.ledger.folder, sha256), fileName, bike };
+	}
+}
+
+function newestTrail(ledger: Ledger): number {
+	return ledger.database.prepare<[], { id: number | null }>('SELECT max(id) AS id FROM trail').get()!.id ?? 0;
 }

@@ -37,15 +37,17 @@ export function removeStrayChannels(ledger: Ledger, sha256: string, version: num
 	if (!needed) removeChannels(ledger, sha256, version);
 }
 
-/** Traces of analysis versions that nobody looks at any more; they can be made again like all others. */
-export function removeOldChannels(ledger: Ledger, currentVersion: number): void {
-	ledger.channels.prepare('DELETE FROM channel WHERE version < ?').run(currentVersion);
+/** Traces of all analysis versions but these; those of older programs cannot be made again. */
+export function keepOnlyChannels(ledger: Ledger, versions: readonly number[]): void {
+	ledger.channels
+		.prepare('DELETE FROM channel WHERE version NOT IN (SELECT value FROM json_each(?))')
+		.run(JSON.stringify(versions));
 }
 
-export function hasChannels(ledger: Ledger, sha256: string, version: number): boolean {
-	return (
-		ledger.channels
-			.prepare('SELECT 1 FROM channel WHERE sha256 = ? AND version = ? LIMIT 1')
-			.get(sha256, version) !== undefined
-	);
+/** The sources that have traces of a version. */
+export function sourcesWithChannels(ledger: Ledger, version: number): ReadonlySet<string> {
+	const rows = ledger.channels
+		.prepare<[number], { sha256: string }>('SELECT DISTINCT sha256 FROM channel WHERE version = ?')
+		.all(version);
+	return new Set(rows.map(({ sha256 }) => sha256));
 }

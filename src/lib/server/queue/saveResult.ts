@@ -2,18 +2,28 @@ import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { saveExposure } from '../exposure/saveExposure';
 import { attachVerdicts } from '../review/attachVerdicts';
+import { bikeFacts } from './bikeFacts';
+import { clearResult, removeEvents } from './clearResult';
 import { saveParts } from '../rides/rideParts';
 
-/** Writes one result of a ride with its events and stretches. Belongs in the caller's transaction. */
+/**
+ * Writes one result of a ride with its events and stretches, in place of the one of the same version if there
+ * is one. Belongs in the caller's transaction.
+ */
 export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): void {
 	const { database } = ledger;
 	const version = file.analysisVersion;
+	const before = clearResult(ledger, rideId, version);
+	const facts = bikeFacts(file.detail.bike ?? {});
 	database
 		.prepare(
-			`INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms)
-			VALUES (?, ?, ?, ?, ?, ?)`
+			`INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms, bike_facts)
+			VALUES (?, ?, ?, ?, ?, ?, ?)
+			ON CONFLICT (ride_id, version) DO UPDATE SET total_m = excluded.total_m,
+				observed_m = excluded.observed_m, driven_m = excluded.driven_m,
+				computed_ms = excluded.computed_ms, bike_facts = excluded.bike_facts`
 		)
-		.run(rideId, version, file.totalM, file.observedM, file.drivenM, ledger.now());
+		.run(rideId, version, file.totalM, file.observedM, file.drivenM, ledger.now(), facts);
 	database
 		.prepare('INSERT INTO result_detail VALUES (?, ?, ?)')
 		.run(rideId, version, JSON.stringify(file.detail));
@@ -50,6 +60,7 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 			JSON.stringify(event.reasons)
 		);
 	}
+	removeEvents(ledger, before);
 	saveParts(ledger, rideId, version);
 	attachVerdicts(ledger, rideId, version);
 }

@@ -1,7 +1,7 @@
 import type { Ledger } from '../ledger/openLedger';
 import { matchVerdicts, type Judged } from './matchVerdicts';
 
-/** Gives the events of a new result the verdicts that stand for this ride. */
+/** Gives the events of a result the verdicts that stand for this ride, in place of those that it had. */
 export function attachVerdicts(ledger: Ledger, rideId: number, version: number): void {
 	const { database } = ledger;
 	const verdicts = database
@@ -11,6 +11,12 @@ export function attachVerdicts(ledger: Ledger, rideId: number, version: number):
 		)
 		.all(rideId);
 	if (verdicts.length === 0) return;
+	database
+		.prepare(
+			`UPDATE slip_event SET verdict_id = NULL
+			WHERE ride_id = ? AND version = ? AND verdict_id IS NOT NULL`
+		)
+		.run(rideId, version);
 	const events = database
 		.prepare<[number, number], Judged>(
 			`SELECT e.id, r.started_ms + 1000 * e.start_s AS startMs, r.started_ms + 1000 * e.end_s AS endMs

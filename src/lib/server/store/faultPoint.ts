@@ -3,7 +3,20 @@
  * SLIP_LEDGER_FAULT; without it this does nothing.
  */
 export type FaultName =
-	'upload-half' | 'source-stored' | 'source-moved' | 'leased' | 'analysed' | 'channels-written' | 'done';
+	| 'upload-half'
+	| 'source-stored'
+	| 'source-moved'
+	| 'leased'
+	| 'analysed'
+	| 'channels-written'
+	| 'done'
+	| 'deriving'
+	| 'derived'
+	| 'derived-channels-written'
+	| 'derivation-done'
+	| 'inserting'
+	| 'inserted'
+	| 'insertion-done';
 
 export function faultPoint(name: FaultName): void {
 	if (process.env.SLIP_LEDGER_FAULT === name) process.kill(process.pid, 'SIGKILL');

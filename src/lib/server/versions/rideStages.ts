@@ -1,0 +1,68 @@
+import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
+import { insertionStage, type InsertionStage } from '../insertions/insertionView';
+import type { Ledger } from '../ledger/openLedger';
+import { bikeFacts } from '../queue/bikeFacts';
+import { bikesOfRides, type RiddenOn } from '../queue/bikeOfRide';
+import { currentVersion } from '../queue/analysisVersions';
+import { MOST_ATTEMPTS } from '../queue/importQueue';
+
+export interface RideStages {
+	/** its bike or wheel is known otherwise now than when the result was made */
+	again: { state: 'queued' } | { state: 'failed'; reason: string } | { state: 'other program' } | null;
+	/** a newer version that has a result where the current one has none; null = no such */
+	waitsForVersion: number | null;
+	/** null while the current version has no result */
+	insertion: InsertionStage | null;
+}
+
+/** How far the ledger has come with a ride beyond what its page shows; null when there is no such ride. */
+export function rideStages(ledger: Ledger, rideId: number): RideStages | null {
+	const version = currentVersion(ledger);
+	const ride = ledger.database
+		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null }>(
+			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
+				(SELECT max(version) FROM result WHERE ride_id = r.id AND version > @version) AS newer
+			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version WHERE r.id = @rideId`
+		)
+		.get({ version, rideId });
+	if (!ride) return null;
+	return {
+		again: ride.facts === null ? null : againOf(ledger, rideId, version, ride.facts, ride),
+		waitsForVersion: ride.facts === null ? ride.newer : null,
+		insertion: insertionStage(ledger, rideId, version)
+	};
+}
+
+function againOf(
+	ledger: Ledger,
+	rideId: number,
+	version: number,
+	facts: string,
+	ride: RiddenOn
+): RideStages['again'] {
+	const wanted = bikeFacts(bikesOfRides(ledger)(ride));
+	if (wanted === facts) return null;
+	// results of an older version cannot be made again: its program is not this one
+	if (version !== ANALYSIS_VERSION) return { state: 'other program' };
+	const tried = ledger.database
+		.prepare<[number, number, string], { failure: string | null; attempts: number }>(
+			'SELECT failure, attempts FROM derivation WHERE ride_id = ? AND version = ? AND bike_facts = ?'
+		)
+		.get(rideId, version, wanted);
+	if (tried?.failure) return { state: 'failed', reason: tried.failure };
+	if (tried && tried.attempts >= MOST_ATTEMPTS)
+		return { state: 'failed', reason: 'It broke off again and again.' };
+	return { state: 'queued' };
+}
+
+/** Rides whose result is to be made again because their bike or wheel is known otherwise now. */
+export function countComputingAgain(ledger: Ledger): number {
+	const bikeOf = bikesOfRides(ledger);
+	return ledger.database
+		.prepare<[number], RiddenOn & { facts: string }>(
+			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts
+			FROM result s JOIN ride r ON r.id = s.ride_id WHERE s.version = ?`
+		)
+		.all(ANALYSIS_VERSION)
+		.filter((ride) => bikeFacts(bikeOf(ride)) !== ride.facts).length;
+}

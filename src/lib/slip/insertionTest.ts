@@ -1,0 +1,162 @@
+import type { Bike } from '$lib/drivetrain/bike';
+import { driveSignals } from '$lib/drivetrain/driveSignals';
+import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
+import { secondGrid } from '$lib/drivetrain/secondGrid';
+import type { Ride } from '$lib/ride/ride';
+import { isLoggerRide } from './analyseLoggerRide';
+import { analyseRide } from './analyseRide';
+import type { RideAnalysis } from './analysis';
+import { insertionPlaces, type InsertionPlace } from './insertionPlaces';
+import { insertionPlan, type PlannedSlip } from './insertionPlan';
+import { drawSlip, putSlip, recordsToChange, withRecords } from './putSlip';
+import { rideContext } from './rideContext';
+import { isPowerSlow } from './rideResponse';
+import { seededChance, type Chance } from './seededChance';
+
+/** How many slips of one size in one kind of place were put in and how many of them were found. */
+export interface InsertionTally {
+	readonly sizeCrankDeg: number;
+	readonly place: InsertionPlace;
+	/** lower edge of the torque bin, Nm; null = not known */
+	readonly torqueFromNm: number | null;
+	/** whether the ride called that second observed before anything was put in */
+	readonly observed: boolean;
+	readonly put: number;
+	readonly found: number;
+}
+
+export interface InsertionResult {
+	readonly analysisVersion: number;
+	readonly seed: number;
+	readonly passes: number;
+	readonly put: number;
+	readonly found: number;
+	/** largest difference of observed metres between a pass and the ride itself */
+	readonly observedChangeM: number;
+	/** why nothing could be put in; null = something was */
+	readonly notRun: string | null;
+	readonly tallies: readonly InsertionTally[];
+}
+
+/** one slip as it went: for the benchmark */
+export interface InsertedSlip extends PlannedSlip {
+	readonly observed: boolean;
+	/** smallest overrun that the ride promised to show there, crank degrees; NaN = none */
+	readonly limitDeg: number;
+	readonly found: boolean;
+}
+
+/** a detection this near to a slip is that slip, s; as in the benchmark */
+const TOLERANCE_S = 3;
+
+/**
+ * Puts slips of known sizes into a ride of one's own, analyses it again each time and counts which were found:
+ * the detection limit put to the test on this very recording. What is put in is a model of a slip, not a slip.
+ *
+ * @param ride a decoded ride; it stays as it is
+ * @param bike what the analysis is told of the bike
+ * @param seed the same seed puts the same slips into the same places
+ * @param each is told of every slip as it went
+ * @returns counts by size, place, torque and whether the place was observed; nothing put in, with the reason,
+ *   where the ride has no place for a slip
+ */
+export function insertionTest(
+	ride: Ride,
+	bike: Bike,
+	seed: number,
+	each: (slip: InsertedSlip) => void = () => {}
+): InsertionResult {
+	const base = analyseRide(ride, bike);
+	const nothing = {
+		analysisVersion: base.analysisVersion,
+		seed,
+		passes: 0,
+		put: 0,
+		found: 0,
+		observedChangeM: 0
+	};
+	if (isLoggerRide(ride)) return { ...nothing, notRun: 'a logger table at its own clock', tallies: [] };
+	if (!recordsToChange(ride)) return { ...nothing, notRun: 'no cadence was recorded', tallies: [] };
+	const context = rideContext(
+		driveSignals(secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M)),
+		bike
+	);
+	const chance = seededChance(seed);
+	const plan = insertionPlan(insertionPlaces(context, bike.powerAt ?? 'crank', base.events), chance);
+	if (plan.length === 0) return { ...nothing, notRun: 'too little was pedalled under load', tallies: [] };
+	const tallies = new Map<string, InsertionTally>();
+	let observedChangeM = 0;
+	for (const pass of plan) {
+		const slipped = putAll(ride, pass, chance, !isPowerSlow(context.response));
+		const analysis = analyseRide(slipped, bike);
+		observedChangeM = Math.max(observedChangeM, Math.abs(analysis.observedM - base.observedM));
+		const found = whichWereFound(pass, analysis);
+		pass.forEach((slip, k) => {
+			const observed = base.observed.some(({ startS, endS }) => slip.second >= startS && slip.second < endS);
+			const limitDeg = base.traces.detectionLimitCrankDeg[slip.second];
+			each({ ...slip, observed, limitDeg, found: found[k] });
+			count(tallies, slip, observed, found[k]);
+		});
+	}
+	const inOrder = [...tallies.values()].sort(bySizeThenTorque);
+	const sum = (name: 'put' | 'found') => inOrder.reduce((total, tally) => total + tally[name], 0);
+	return {
+		...nothing,
+		passes: plan.length,
+		put: sum('put'),
+		found: sum('found'),
+		observedChangeM,
+		notRun: null,
+		tallies: inOrder
+	};
+}
+
+function putAll(ride: Ride, pass: readonly PlannedSlip[], chance: Chance, prompt: boolean): Ride {
+	const records = recordsToChange(ride)!;
+	for (const { second, crankDeg } of pass)
+		putSlip(records, drawSlip(second + 0.999 * chance.next(), crankDeg, chance, prompt), () =>
+			chance.between(0.3, 1)
+		);
+	return withRecords(ride, records);
+}
+
+/** Each event stands for one slip at most, the nearest ones go together first. */
+function whichWereFound(pass: readonly PlannedSlip[], { events }: RideAnalysis): boolean[] {
+	const found = pass.map(() => false);
+	const taken = new Set<number>();
+	const pairs = pass.flatMap(({ second }, slip) =>
+		events.flatMap((event, number) => {
+			const offS = Math.abs(event.startS - second - 0.5);
+			const drives = event.kind === 'slip' || event.kind === 'failed pick-up';
+			return drives && offS <= TOLERANCE_S + 0.5 ? [{ slip, number, offS }] : [];
+		})
+	);
+	pairs.sort((a, b) => a.offS - b.offS);
+	for (const { slip, number } of pairs) {
+		if (found[slip] || taken.has(number)) continue;
+		found[slip] = true;
+		taken.add(number);
+	}
+	return found;
+}
+
+function count(
+	tallies: Map<string, InsertionTally>,
+	slip: PlannedSlip,
+	observed: boolean,
+	found: boolean
+): void {
+	const { crankDeg: sizeCrankDeg, place, torqueFromNm } = slip;
+	const key = [sizeCrankDeg, place, torqueFromNm, observed].join('|');
+	const before = tallies.get(key) ?? { sizeCrankDeg, place, torqueFromNm, observed, put: 0, found: 0 };
+	tallies.set(key, { ...before, put: before.put + 1, found: before.found + (found ? 1 : 0) });
+}
+
+function bySizeThenTorque(a: InsertionTally, b: InsertionTally): number {
+	return (
+		a.sizeCrankDeg - b.sizeCrankDeg ||
+		a.place.localeCompare(b.place) ||
+		(a.torqueFromNm ?? -1) - (b.torqueFromNm ?? -1) ||
+		Number(b.observed) - Number(a.observed)
+	);
+}
