@@ -136,3 +136,36 @@ export {
 	type VersionDifferences
 } from './versions/versionDifferences';
 export { versionState, type VersionState } from './versions/versionState';
+export { historyOf, listTrail, type TrailEntry, type TrailView } from './trail/listTrail';
+export { listBikeRecords as bikesToChoose } from './hardware/bikeRows';
+
+export {
+	buildAgainstBuild,
+	type AgainstReference,
+	type BuildAgainstBuild,
+	type BuildTold,
+	type ComparisonPolicy,
+	type RatioView
+} from './evidence/buildAgainstBuild';
+export type { BuildRates } from './evidence/buildRates';
+
+// distances, services, bikes and people
+export { checkedOdometer, type OdometerView } from './hardware/odometerView';
+export { createBike, updateBike, type BikeInput } from './hardware/bikes';
+export { POWER_PLACES, SPEED_SENSORS, type PowerPlace, type SpeedSensorPlace } from './hardware/bikeRows';
+export { bikeView, listBikes, type BikeRow, type BikeView, type OnBikeView } from './hardware/bikeViews';
+export type { BikeGearsView } from './hardware/bikeGears';
+export { recordOdometer } from './hardware/odometerReadings';
+export { partDistances, type PartDistance } from './hardware/partDistances';
+export { recordService, type ServiceInput } from './hardware/services';
+export { takeGearCorrection } from './hardware/takeGearCorrection';
+export { recordUnloggedDistance } from './hardware/unloggedDistance';
+export { updateWheel } from './hardware/updateWheel';
+export { wheelHistory, type WheelHistory } from './hardware/wheelHistory';
+export { putWheelOnBike, takeWheelOffBike } from './hardware/wheelOnBike';
+export { wheelStateAt, type WheelState } from './hardware/wheelStateAt';
+export type { WheelPage } from './hardware/wheelViews';
+export { withdrawRow } from './hardware/withdrawRow';
+export { anonymisePerson, type NameFound } from './people/anonymisePerson';
+export { createPerson, updatePerson, type PersonInput } from './people/changePerson';
+export { peopleFacts, type PersonFacts } from './people/personFacts';

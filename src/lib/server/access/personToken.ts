@@ -1,6 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import type { Ledger } from '../ledger/openLedger';
-import { findPerson } from '../people/people';
+import { findActivePerson } from '../people/people';
 import { readSetting, writeSetting } from '../settings/storedSetting';
 import type { PersonView } from '../views';
 
@@ -19,7 +19,7 @@ export function personToken(ledger: Ledger, person: PersonView): string {
 export function personOfToken(ledger: Ledger, token: string | undefined): PersonView | null {
 	const [mark, id] = (token ?? '').split('-');
 	if (!id || !/^\d{1,15}$/.test(id) || mark !== ledgerMark(ledger)) return null;
-	return findPerson(ledger, Number(id));
+	return findActivePerson(ledger, Number(id));
 }
 
 function ledgerMark(ledger: Ledger): string {

@@ -1,4 +1,5 @@
-import { ageWindows } from '$lib/hardware/ageWindows';
+import { ageWindows, type UnloggedLength } from '$lib/hardware/ageWindows';
+import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
@@ -54,7 +55,12 @@ function gather(ledger: Ledger, build: { readonly id: number; readonly name: str
 		counted.map(({ id }) => id)
 	);
 	const wheels = listWheelRecords(ledger).filter(({ id }) => facts.some(({ wheelId }) => wheelId === id));
-	const ages = wheels.map(({ id }) => agesOnWheel(facts.filter(({ wheelId }) => wheelId === id)));
+	const ages = wheels.map(({ id }) =>
+		agesOnWheel(
+			facts.filter(({ wheelId }) => wheelId === id),
+			unloggedOnBuild(ledger, id, build.id)
+		)
+	);
 	return {
 		buildId: build.id,
 		build: build.name,
@@ -68,8 +74,14 @@ function gather(ledger: Ledger, build: { readonly id: number; readonly name: str
 	};
 }
 
-function agesOnWheel(rides: readonly RideFacts[]): { fromM: ReadonlyMap<number, number>; endM: number } {
-	const windows = ageWindows(rides.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM })));
+function agesOnWheel(
+	rides: readonly RideFacts[],
+	unlogged: readonly UnloggedLength[]
+): { fromM: ReadonlyMap<number, number>; endM: number } {
+	const windows = ageWindows(
+		rides.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM })),
+		unlogged
+	);
 	return {
 		fromM: new Map(windows.map(({ rideId, fromM }) => [rideId, fromM])),
 		endM: windows[windows.length - 1]?.toM ?? 0

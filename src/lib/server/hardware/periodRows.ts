@@ -141,10 +141,12 @@ export function refuseFuture(ledger: Ledger, ms: number | null): void {
 }
 
 /** @throws LedgerRefusal wrong-value when it would come off before it was fitted */
-export function refuseWrongOrder(ledger: Ledger, fromMs: number, untilMs: number | null): void {
+export function refuseWrongOrder(
+	ledger: Ledger,
+	fromMs: number,
+	untilMs: number | null,
+	rule = 'A build must come off later than it was fitted'
+): void {
 	if (untilMs === null || untilMs > fromMs) return;
-	throw new LedgerRefusal(
-		'wrong-value',
-		`A build must come off later than it was fitted, which was on ${inWorkshopZone(ledger, fromMs)}.`
-	);
+	throw new LedgerRefusal('wrong-value', `${rule}, which was on ${inWorkshopZone(ledger, fromMs)}.`);
 }

@@ -13,6 +13,7 @@ import { findWheel, wheelFacts, type WheelInput } from './wheels';
  * Corrects what is written down of a wheel. The whole form counts: what it leaves empty is not said.
  *
  * @param seenVersion row version that the form was filled from
+ * @param why stands in the trail beside the values
  * @throws LedgerRefusal not-found; conflict when somebody else changed it meanwhile, or the name is taken;
  *   wrong-value, also for a first day that lies after a build was fitted
  */
@@ -21,7 +22,8 @@ export function updateWheel(
 	actor: Actor,
 	wheelId: number,
 	input: WheelInput,
-	seenVersion: number
+	seenVersion: number,
+	why?: string
 ): void {
 	const facts = wheelFacts(ledger, input);
 	ledger.database
@@ -42,7 +44,7 @@ export function updateWheel(
 						row_version = row_version + 1 WHERE id = @wheelId`
 				)
 				.run({ ...facts, wheelId });
-			leaveTrail(ledger, actor, 'corrected', 'wheel', wheelId, changed);
+			leaveTrail(ledger, actor, 'corrected', 'wheel', wheelId, why ? { ...changed, why } : changed);
 		})
 		.immediate();
 }

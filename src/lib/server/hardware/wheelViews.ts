@@ -17,8 +17,13 @@ export function listWheels(ledger: Ledger): WheelRow[] {
 	return listWheelRecords(ledger).map((wheel) => toRow(ledger, wheel, facts, periods, names));
 }
 
+/** What a wheel's page shows: the rides and builds, and what is written down of the wheel itself. */
+export interface WheelPage extends WheelView {
+	facts: WheelRecord;
+}
+
 /** One wheel with its builds over time and its rides, the newest first; null when there is no such wheel. */
-export function wheelView(ledger: Ledger, wheelId: number): WheelView | null {
+export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 	const wheel = listWheelRecords(ledger).find(({ id }) => id === wheelId);
 	if (!wheel) return null;
 	const rides = allRideFacts(ledger, wheelId);
@@ -27,7 +32,8 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelView | null {
 	return {
 		...toRow(ledger, wheel, rides, periods, names),
 		periods: periods.map((period) => toPeriod(period, rides, names)).reverse(),
-		rideList: rideRows(ledger, [...rides].reverse())
+		rideList: rideRows(ledger, [...rides].reverse()),
+		facts: wheel
 	};
 }
 

@@ -2,6 +2,7 @@ import type { Actor, Role } from '../actor';
 import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
+import { LedgerRefusal } from '../refusal';
 import type { PersonView } from '../views';
 
 const COLUMNS = 'id, name, code, role';
@@ -19,20 +20,33 @@ export function findPerson(ledger: Ledger, personId: number): PersonView | null 
 	);
 }
 
+/** The same, unless that person was anonymised: nobody acts under such a code any more. */
+export function findActivePerson(ledger: Ledger, personId: number): PersonView | null {
+	const gone = ledger.database
+		.prepare('SELECT 1 FROM person WHERE id = ? AND anonymised_ms IS NOT NULL')
+		.get(personId);
+	return gone ? null : findPerson(ledger, personId);
+}
+
 /**
  * The person of this name, made with the next free code when there is none. The first person of a ledger
  * is its owner, later ones are engineers: on loopback everybody sits at the workshop's own machine.
  *
- * @throws LedgerRefusal wrong-value for an empty or overlong name
+ * @throws LedgerRefusal wrong-value for an empty or overlong name; conflict for one that an anonymised
+ *   person or one of the example bears
  */
 export function choosePerson(ledger: Ledger, name: string): PersonView {
 	const cleaned = checkText('The name', name, { min: 1, max: 80 });
 	return ledger.database
 		.transaction((): PersonView => {
 			const known = ledger.database
-				.prepare<[string], PersonView>(`SELECT ${COLUMNS} FROM person WHERE name = ? AND example = 0`)
+				.prepare<[string], PersonView & { anonymised: number; example: number }>(
+					`SELECT ${COLUMNS}, anonymised_ms IS NOT NULL AS anonymised, example FROM person WHERE name = ?`
+				)
 				.get(cleaned);
-			if (known) return known;
+			if (known?.anonymised || known?.example)
+				throw new LedgerRefusal('conflict', 'This name stands for somebody else here: choose another one.');
+			if (known) return { id: known.id, name: known.name, code: known.code, role: known.role };
 			const person = addPerson(ledger, { name: cleaned, role: nextRole(ledger), example: false });
 			leaveTrail(ledger, actorOf(person), 'chose a name', 'person', person.id);
 			return person;
@@ -58,7 +72,7 @@ export function addPerson(
 
 function nextRole(ledger: Ledger): Role {
 	const owner = ledger.database
-		.prepare("SELECT 1 FROM person WHERE role = 'owner' AND example = 0 LIMIT 1")
+		.prepare("SELECT 1 FROM person WHERE role = 'owner' AND example = 0 AND anonymised_ms IS NULL LIMIT 1")
 		.get();
 	return owner ? 'engineer' : 'owner';
 }

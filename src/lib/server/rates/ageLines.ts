@@ -1,4 +1,5 @@
 import { ageWindows, type AgeWindow } from '$lib/hardware/ageWindows';
+import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
@@ -44,7 +45,8 @@ function ageLine(
 ): AgeLine {
 	// a split ride may be there twice: windows are told by their place, not by the ride
 	const windows = ageWindows(
-		rides.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM }))
+		rides.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM })),
+		unloggedOnBuild(ledger, wheel.id, build.id)
 	).map((window): RiddenWindow => ({ ...window, ride: rides[window.rideId] }));
 	// the others only add to the distance
 	const evidence = windows.filter(({ ride }) => countsFor(ride, build.id));

@@ -1,4 +1,5 @@
 import { ageWindows } from '$lib/hardware/ageWindows';
+import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import type { Ledger } from '../ledger/openLedger';
 import { countsFor } from '../rates/programmeRows';
 import { agesBuild } from './agesBuild';
@@ -24,7 +25,8 @@ function ageAtStart(ledger: Ledger, part: EvidencePart): number | null {
 	if (buildId === null || wheelId === null || !countsFor(part, buildId)) return null;
 	const sameHardware = evidenceParts(ledger, wheelId).filter((other) => agesBuild(other, buildId));
 	const windows = ageWindows(
-		sameHardware.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM }))
+		sameHardware.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM })),
+		unloggedOnBuild(ledger, wheelId, buildId)
 	);
 	const place = sameHardware.findIndex(({ id, part: number }) => id === part.id && number === part.part);
 	return windows.find(({ rideId }) => rideId === place)?.fromM ?? null;
