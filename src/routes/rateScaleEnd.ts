@@ -1,5 +1,5 @@
 import { ticks } from 'd3';
-import type { CountView } from '$lib/server/views';
+import type { CountView, RateView } from '$lib/server/views';
 
 /**
  * One end of the scale for all rates on a page, so that their intervals can be set against each other. The
@@ -8,7 +8,13 @@ import type { CountView } from '$lib/server/views';
  * @returns slips per 100 observed km, a round number > 0
  */
 export function rateScaleEnd(builds: readonly { readonly counted: CountView }[]): number {
-	const rates = builds.flatMap(({ counted }) => [counted.bestCase, counted.worstCase]);
+	return scaleEndOf(builds.flatMap(({ counted }) => [counted.bestCase, counted.worstCase]));
+}
+
+/** The same for rates of any origin. */
+export function scaleEndOf(
+	rates: readonly Pick<RateView, 'ratePerHundredKm' | 'upperPerHundredKm'>[]
+): number {
 	const upper = Math.max(1, ...rates.map((rate) => rate.upperPerHundredKm ?? 0));
 	const highest = Math.max(...rates.map((rate) => rate.ratePerHundredKm ?? 0), 0);
 	const wanted = highest > 0 ? Math.min(upper, 3 * highest) : upper;

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { comparison, createBuild, fitBuild, programmeRows, recordVerdict, rideView } from '$lib/server';
 import { countView, rateView } from '$lib/server/rates/countView';
 import { NO_EVENTS } from '$lib/server/rates/eventTallies';
-import { ratioSentence } from '$lib/server/rates/ratioSentence';
 import { rideSummary } from '$lib/server/rides/rideSummary';
 import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware, type TestLedger } from './testLedger';
 
@@ -96,72 +95,15 @@ describe('comparison', () => {
 		expect(lines[0].slips.map(({ count }) => count)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
 	});
 
-	it('counts what is unreviewed against the new build and not against the old one', async () => {
-		const { ledger, actor, oldId, newId } = await twoBuilds();
-		const ratio = () => comparison(ledger, [oldId, newId]).ratios[0];
-		expect(ratio()).toMatchObject({ buildId: newId, ratio: null, upper: null });
-		expect(ratio().sentence).toContain(
-			'No event of Old is confirmed yet: nothing can be decided before its 8 are reviewed.'
-		);
-		expect(ratio().sentence).toContain('If all that was found counts on both: New slips 0.13 times');
-		const [oldRide] = comparison(ledger, [oldId]).lines[0].rides;
-		for (const event of rideView(ledger, oldRide.rideId)!.eventList)
-			recordVerdict(ledger, actor, event.id, { verdict: 'confirmed' });
-		expect(ratio().ratio).toBeCloseTo(1 / 8, 10);
-		// limits of Clopper and Pearson 1934 for 1 of 9: 0.281 % to 48.25 %
-		expect(ratio().lower).toBeCloseTo(0.00281 / 0.99719, 4);
-		expect(ratio().upper).toBeCloseTo(0.4825 / 0.5175, 3);
-		expect(ratio().sentence).toContain('The rides support that New slips less often.');
-		expect(ratio().sentence).toContain('1 unreviewed count as slips of New');
-		expect(ratio().sentence).toContain(
-			'At best for New, with only what is confirmed on it and all that was found on Old: New has no counted slip: at most 0.59 times'
-		);
-		expect(ratio().sentence).not.toContain('If all that was found');
-	});
-
-	it('takes a rejected event out of lines and ratio at once', async () => {
+	it('takes a rejected event out of the lines at once', async () => {
 		const { ledger, actor, oldId, newId } = await twoBuilds();
 		const { eventId } = comparison(ledger, [newId]).lines[0].slips[0];
 		recordVerdict(ledger, actor, eventId, { verdict: 'rejected', reason: 'sensor' });
-		const { lines, ratios } = comparison(ledger, [oldId, newId]);
-		expect(lines[1].slips).toEqual([]);
-		expect(ratios[0].sentence).toContain('New has no counted slip: at most 0.59 times as often as Old');
-		expect(ratios[0]).toMatchObject({ ratio: null, lower: 0, upper: null, pValue: null });
+		expect(comparison(ledger, [oldId, newId]).lines[1].slips).toEqual([]);
 	});
 
 	it('refuses a build that does not exist', () => {
 		expect(() => comparison(freshLedger().ledger, [7])).toThrow('no such build');
-	});
-});
-
-describe('ratioSentence', () => {
-	const row = (name: string, observedM = 1000) =>
-		({ name, observedM, counted: { unreviewed: 0 } }) as Parameters<typeof ratioSentence>[0];
-	const both = (ratio: number | null, lower: number, upper: number | null) => {
-		const limits = { ratio, lower, upper, confidence: 0.95 };
-		return { decides: limits, asFound: limits, best: limits };
-	};
-	const sentence = (ratio: number | null, lower: number, upper: number | null) =>
-		ratioSentence(row('New'), row('Old'), both(ratio, lower, upper));
-
-	it('supports a difference only when the limits leave 1 out', () => {
-		expect(sentence(0.5, 0.2, 0.9)).toContain('support that New slips less often');
-		expect(sentence(3, 1.2, 8)).toContain('support that New slips more often');
-		expect(sentence(0.5, 0.2, 1.1)).toContain('do not show a difference');
-	});
-
-	it('names no best case once everything is reviewed', () => {
-		expect(sentence(0.5, 0.2, 0.9)).not.toContain('At best');
-	});
-
-	it('never calls a build without slips free of slips', () => {
-		expect(sentence(0, 0, 0.4)).toContain('New has no counted slip: at most 0.4 times as often as Old');
-	});
-
-	it('does not set builds against each other of which nothing was observed', () => {
-		expect(ratioSentence(row('New', 0), row('Old'), both(null, 0, null))).toContain(
-			'Nothing was observed on New yet'
-		);
 	});
 });
 

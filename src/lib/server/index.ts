@@ -169,3 +169,4 @@ export { withdrawRow } from './hardware/withdrawRow';
 export { anonymisePerson, type NameFound } from './people/anonymisePerson';
 export { createPerson, updatePerson, type PersonInput } from './people/changePerson';
 export { peopleFacts, type PersonFacts } from './people/personFacts';
+export { partChoices, type PartChoice } from './hardware/stackParts';

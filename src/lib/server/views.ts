@@ -225,17 +225,6 @@ export interface AgeLine {
 export interface ComparisonView {
 	builds: BuildRow[];
 	lines: AgeLine[];
-	/** rate of each against the first chosen (reference): exact conditional limits; null = too few to say */
-	ratios: {
-		buildId: number;
-		build: string;
-		ratio: number | null;
-		lower: number;
-		upper: number | null;
-		confidence: number;
-		pValue: number | null;
-		sentence: string;
-	}[];
 }
 
 /** What the tool reported on wheels that are known to be good, per 1000 observed km, with exact limits. */

@@ -1,4 +1,4 @@
-import { comparison, falseAlarms, getLedger, listBuilds } from '$lib/server';
+import { buildAgainstBuild, comparison, falseAlarms, getLedger, listBuilds } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ url }) => {
@@ -15,10 +15,15 @@ export const load: PageServerLoad = ({ url }) => {
 	const ordered = chosen.includes(reference)
 		? [reference, ...chosen.filter((id) => id !== reference)]
 		: chosen;
+	const named = ordered.map((id) => builds.find((build) => build.id === id)!);
 	return {
 		builds,
 		chosen: ordered,
 		comparison: comparison(ledger, ordered),
+		told: buildAgainstBuild(ledger, named, {
+			unit: url.searchParams.get('unit') === 'episodes' ? 'episodes' : 'slips',
+			shown: url.searchParams.get('shown') === 'confirmed' ? 'confirmed' : 'found'
+		}),
 		falseAlarms: falseAlarms(ledger)
 	};
 };

@@ -64,26 +64,27 @@ export function evidenceOfRides(
 	const cells = read<Of & EvidenceCell & { torqueFromNm: number | null }>(
 		`SELECT ride_id AS rideId, torque_from_nm AS torqueFromNm, gear, driven_m AS drivenM,
 			observed_m AS observedM, observed_turns AS observedTurns, observed_pick_ups AS observedPickUps
-		FROM exposure_cell WHERE ${OF_ASKED} ORDER BY ride_id, cell`
+		FROM exposure_cell t WHERE ${ofAsked('t')} ORDER BY ride_id, cell`
 	);
 	const hours = read<Of & { hour: number; observedM: number }>(
 		`SELECT ride_id AS rideId, hour, observed_m AS observedM
-		FROM exposure_hour WHERE ${OF_ASKED} ORDER BY ride_id, hour`
+		FROM exposure_hour t WHERE ${ofAsked('t')} ORDER BY ride_id, hour`
 	);
 	const observed = read<Of & { fromM: number; toM: number }>(
 		`SELECT ride_id AS rideId, start_m AS fromM, end_m AS toM
-		FROM observed_stretch WHERE ${OF_ASKED} ORDER BY ride_id, start_s`
+		FROM observed_stretch t WHERE ${ofAsked('t')} ORDER BY ride_id, start_s`
 	);
 	const events = read<EventRow>(
 		`SELECT e.ride_id AS rideId, e.id AS eventId, e.start_s AS startS, e.end_s AS endS, e.at_m AS atM,
 			e.overrun_crank_deg AS overrunCrankDeg, e.hub_torque_nm AS hubTorqueNm, e.gear, v.verdict
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
-		WHERE ${IN_THE_RATE} AND ${OF_ASKED} ORDER BY e.ride_id, e.start_s, e.id`
+		WHERE ${IN_THE_RATE} AND ${ofAsked('e')} ORDER BY e.ride_id, e.start_s, e.id`
 	);
 	const pickUps = read<Of & { failed: number }>(
 		`SELECT e.ride_id AS rideId, count(*) AS failed
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
-		WHERE e.kind = 'failed pick-up' AND e.observed = 1 AND v.verdict IS NOT 'rejected' AND ${OF_ASKED}
+		WHERE e.kind = 'failed pick-up' AND e.observed = 1 AND v.verdict IS NOT 'rejected'
+			AND ${ofAsked('e')}
 		GROUP BY e.ride_id`
 	);
 	return new Map(
@@ -103,7 +104,9 @@ export function evidenceOfRides(
 	);
 }
 
-const OF_ASKED = 'version = @version AND ride_id IN (SELECT value FROM json_each(@rideIds))';
+function ofAsked(table: string): string {
+	return `${table}.version = @version AND ${table}.ride_id IN (SELECT value FROM json_each(@rideIds))`;
+}
 
 function toEvent({ hubTorqueNm, verdict, ...event }: EventRow): EvidenceEvent {
 	return { ...event, torqueBin: hubTorqueBin(hubTorqueNm ?? NaN), standing: verdict ?? 'unreviewed' };

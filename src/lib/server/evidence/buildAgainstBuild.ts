@@ -1,0 +1,165 @@
+import { dispersion } from '$lib/reliability/dispersion';
+import { widestRateRatio } from '$lib/reliability/widestRateRatio';
+import type { Ledger } from '../ledger/openLedger';
+import { CONFIDENCE } from '../rates/countView';
+import { binWidthM } from './binWidth';
+import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
+import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
+import { buildRates, unitsOf, type BuildRates } from './buildRates';
+import { countedSlips, type CountedUnit } from './countedSlips';
+import { expectedSlips, type ExpectedSlips } from './expectedSlips';
+import { strata } from './strata';
+
+/** What a person chose on the page; printed with it. */
+export interface ComparisonPolicy {
+	readonly unit: CountedUnit;
+	/** what charts count: everything found and not rejected, or confirmed slips only */
+	readonly shown: 'found' | 'confirmed';
+}
+
+/** A ratio of two rates with THE interval. */
+export interface RatioView {
+	/** null when there is no slip on either side, or only on the build's */
+	readonly ratio: number | null;
+	readonly lower: number;
+	/** null = no upper limit can be given */
+	readonly upper: number | null;
+	readonly confidence: number;
+	/** of "equal rates", exact, slips taken for single ones; null = nothing to compare */
+	readonly pValue: number | null;
+	readonly decidedBy: 'single' | 'bursts';
+	readonly assumesSingleEvents: boolean;
+}
+
+/** Everything that rides tell about one build, ready to be drawn. */
+export interface BuildTold {
+	readonly id: number;
+	readonly name: string;
+	/** of charts: by the chosen policy */
+	readonly counted: number;
+	readonly observedM: number;
+	/** the farthest that one of its wheels has run */
+	readonly endM: number;
+	readonly unreviewed: number;
+	/** with unreviewed events as slips, and with confirmed ones only */
+	readonly worst: BuildRates;
+	readonly best: BuildRates;
+	readonly overAge: readonly BinnedRate[];
+	readonly overTorque: readonly BinnedRate[];
+	readonly overHours: readonly BinnedRate[];
+}
+
+/** One build set against the reference. */
+export interface AgainstReference {
+	readonly buildId: number;
+	readonly build: string;
+	/** unreviewed events count as slips of the build and as none of the reference */
+	readonly decides: { readonly ratio: RatioView; readonly expected: ExpectedSlips };
+	/** unreviewed events count as slips of both */
+	readonly asFound: { readonly ratio: RatioView; readonly expected: ExpectedSlips };
+}
+
+export interface BuildAgainstBuild {
+	readonly policy: ComparisonPolicy;
+	/** width of the bins of distance, metres */
+	readonly binM: number;
+	/** the first is the reference */
+	readonly builds: readonly BuildTold[];
+	readonly against: readonly AgainstReference[];
+}
+
+/**
+ * Builds set against each other on everything that their rides tell. The same rules of counting hold for all.
+ *
+ * @param builds the reference first; each once
+ */
+export function buildAgainstBuild(
+	ledger: Ledger,
+	builds: readonly { readonly id: number; readonly name: string }[],
+	policy: ComparisonPolicy
+): BuildAgainstBuild {
+	const evidence = evidenceOfBuilds(ledger, builds);
+	const binM = binWidthM(Math.max(0, ...evidence.map(endOf)));
+	const [reference, ...others] = evidence;
+	return {
+		policy,
+		binM,
+		builds: evidence.map((build) => toldOf(build, reference, policy, binM)),
+		against: others.map((build) => ({
+			buildId: build.buildId,
+			build: build.build,
+			decides: setAgainst(build, reference, policy.unit, 'none'),
+			asFound: setAgainst(build, reference, policy.unit, 'slip')
+		}))
+	};
+}
+
+function toldOf(
+	build: BuildEvidence,
+	reference: BuildEvidence,
+	policy: ComparisonPolicy,
+	binM: number
+): BuildTold {
+	const { unit } = policy;
+	const shown: Counting = { unit, unreviewed: policy.shown === 'found' ? 'slip' : 'none' };
+	const borrowed = build === reference ? undefined : dispersionOf(reference, unit);
+	return {
+		id: build.buildId,
+		name: build.build,
+		counted: build.rides.reduce(
+			(sum, { events }) => sum + countedSlips(events, unit, shown.unreviewed).length,
+			0
+		),
+		observedM: build.rides.reduce((sum, ride) => sum + ride.observedM, 0),
+		endM: endOf(build),
+		unreviewed: build.rides.reduce(
+			(sum, { events }) => sum + events.filter(({ standing }) => standing === 'unreviewed').length,
+			0
+		),
+		worst: buildRates(build, { unit, unreviewed: 'slip' }, borrowed),
+		best: buildRates(build, { unit, unreviewed: 'none' }, borrowed),
+		overAge: ratesOverAge(build.rides, binM, shown),
+		overTorque: ratesOverTorque(build.rides, shown),
+		overHours: ratesOverHours(build.rides, shown)
+	};
+}
+
+function setAgainst(
+	build: BuildEvidence,
+	reference: BuildEvidence,
+	unit: CountedUnit,
+	onReference: 'slip' | 'none'
+): AgainstReference['decides'] {
+	const counting = { unit, unreviewed: 'slip' } as const;
+	const ofReference = { unit, unreviewed: onReference } as const;
+	const ratio = widestRateRatio(
+		unitsOf(build.rides, counting),
+		unitsOf(reference.rides, ofReference),
+		CONFIDENCE
+	);
+	return {
+		ratio: {
+			ratio: Number.isFinite(ratio.ratio) ? ratio.ratio : null,
+			lower: ratio.lower,
+			upper: Number.isFinite(ratio.upper) ? ratio.upper : null,
+			confidence: CONFIDENCE,
+			pValue: Number.isNaN(ratio.ratio) ? null : ratio.pValue,
+			decidedBy: ratio.decidedBy,
+			assumesSingleEvents: ratio.assumesSingleEvents
+		},
+		expected: expectedSlips(strata(build.rides, unit, 'slip'), strata(reference.rides, unit, onReference), {
+			counted: ratio.usedDispersionA,
+			reference: ratio.usedDispersionB
+		})
+	};
+}
+
+/** What a build with few slips may borrow: how far the reference's counts scatter. */
+function dispersionOf(reference: BuildEvidence, unit: CountedUnit): number | undefined {
+	const found = dispersion(unitsOf(reference.rides, { unit, unreviewed: 'slip' }));
+	return Number.isNaN(found) ? undefined : Math.max(1, found);
+}
+
+function endOf({ wheels }: BuildEvidence): number {
+	return Math.max(0, ...wheels.map(({ endM }) => endM));
+}

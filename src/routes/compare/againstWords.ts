@@ -1,0 +1,73 @@
+import type { AgainstReference, RatioView } from '$lib/server';
+import type { Formats } from '$lib/ui/formats';
+
+/** Names and observed distance of the two that are set against each other. */
+export interface Pair {
+	readonly build: string;
+	readonly reference: string;
+	readonly buildObservedM: number;
+	readonly referenceObservedM: number;
+	/** events of the reference that nobody has reviewed */
+	readonly referenceUnreviewed: number;
+	/** slips of it that were confirmed */
+	readonly referenceConfirmed: number;
+}
+
+/** below this share of comparable distance the comparison says too little of the build */
+const LEAST_COMPARED_SHARE = 0.5;
+
+/**
+ * What the rides say about a build against its reference, in one or two sentences. The comparison at the
+ * same torque and age speaks first; where too little can be compared, the bare ratio does, and says so.
+ */
+export function againstWords(against: AgainstReference, pair: Pair, formats: Formats): string {
+	const { build, reference } = pair;
+	const [bare] = [
+		[build, pair.buildObservedM] as const,
+		[reference, pair.referenceObservedM] as const
+	].filter(([, observedM]) => !(observedM > 0));
+	if (bare) return `Nothing was observed on ${bare[0]} yet, so the two cannot be set against each other.`;
+	if (pair.referenceConfirmed === 0 && pair.referenceUnreviewed > 0)
+		return `No event of ${reference} is confirmed yet: nothing can be decided before its ${formats.number(pair.referenceUnreviewed)} are reviewed. If all that was found counts on both: ${answer(against.asFound, pair, formats)}`;
+	return answer(against.decides, pair, formats);
+}
+
+function answer(
+	{ expected, ratio }: AgainstReference['decides'],
+	{ build, reference }: Pair,
+	formats: Formats
+): string {
+	const observedM = expected.comparedM + expected.notComparedM;
+	const share = observedM > 0 ? expected.comparedM / observedM : 0;
+	if (share >= LEAST_COMPARED_SHARE && expected.expected > 0) {
+		const conclusion = conclude(build, reference, expected, ' at the same hub torque and age');
+		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had ${formats.figure(expected.expected)} slips; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} count on ${build}`}. ${conclusion}`;
+	}
+	const why =
+		expected.expected === 0 && share >= LEAST_COMPARED_SHARE
+			? `${reference} had no counted slip at the torque and age that ${build} was ridden at.`
+			: `Only ${formats.share(share)} of the distance of ${build} was ridden at a torque and age that ${reference} knows, so the two were not ridden alike.`;
+	return `${why} Per observed km alone: ${conclude(build, reference, ratio, '')}`;
+}
+
+function conclude(
+	build: string,
+	reference: string,
+	{ lower, upper }: Pick<RatioView, 'lower' | 'upper'>,
+	how: string
+): string {
+	if (upper !== null && upper < 1)
+		return `The rides support that ${build} slips less often than ${reference}${how}.`;
+	if (lower > 1) return `The rides support that ${build} slips more often than ${reference}${how}.`;
+	return `The rides do not show whether ${build} or ${reference} slips more often${how}: it may be either way.`;
+}
+
+/** "0.14 (0.02 to 0.6)"; without any slip: "at most 0.6"; "no limit" where none can be given. */
+export function limitsWords(
+	{ ratio, lower, upper }: Pick<RatioView, 'ratio' | 'lower' | 'upper'>,
+	formats: Formats
+): string {
+	if (upper === null) return lower > 0 ? `at least ${formats.figure(lower)}` : 'cannot be said';
+	if (ratio === null || ratio === 0) return `at most ${formats.figure(upper)}`;
+	return `${formats.figure(ratio)} (${formats.figure(lower)} to ${formats.figure(upper)})`;
+}

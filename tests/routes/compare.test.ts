@@ -1,0 +1,139 @@
+import { describe, expect, it } from 'vitest';
+import type { AgainstReference, BuildRates } from '$lib/server';
+import { createFormats } from '$lib/ui/formats';
+import { againstWords, limitsWords, type Pair } from '../../src/routes/compare/againstWords';
+import { intervalWords } from '../../src/routes/compare/intervalWords';
+
+const formats = createFormats('en-GB', 'UTC');
+const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+
+const PAIR: Pair = {
+	build: 'New',
+	reference: 'Old',
+	buildObservedM: 200_000,
+	referenceObservedM: 300_000,
+	referenceUnreviewed: 0,
+	referenceConfirmed: 12
+};
+
+function against(change: object = {}, ratioChange: object = {}): AgainstReference {
+	const told = {
+		ratio: {
+			ratio: 0.2,
+			lower: 0.05,
+			upper: 0.6,
+			confidence: 0.95,
+			pValue: 0.01,
+			decidedBy: 'single' as const,
+			assumesSingleEvents: false,
+			...ratioChange
+		},
+		expected: {
+			counted: 1,
+			expected: 8.2,
+			expectedSd: 2,
+			ratio: 0.12,
+			lower: 0.003,
+			upper: 0.8,
+			confidence: 0.95,
+			comparedM: 150_000,
+			notComparedM: 50_000,
+			slipsNotCompared: 0,
+			leftOut: [],
+			groups: [],
+			...change
+		}
+	};
+	return { buildId: 2, build: 'New', decides: told, asFound: told };
+}
+
+describe('againstWords', () => {
+	const words = (told: AgainstReference, pair: Partial<Pair> = {}) =>
+		plain(againstWords(told, { ...PAIR, ...pair }, formats));
+
+	it('answers at the same torque and age where enough can be compared', () => {
+		expect(words(against())).toBe(
+			'On the 150 km that can be compared, Old would have had 8.2 slips; 1 count on New. The rides support that New slips less often than Old at the same hub torque and age.'
+		);
+	});
+
+	it('supports a difference only when the limits leave 1 out', () => {
+		expect(words(against({ upper: 1.01 }))).toContain('do not show whether New or Old slips more often');
+		expect(words(against({ lower: 1.2, upper: 8 }))).toContain('support that New slips more often');
+		expect(words(against({ upper: null }))).toContain('do not show');
+	});
+
+	it('says that the two were not ridden alike where too little can be compared', () => {
+		const gentle = against({ comparedM: 20_000, notComparedM: 180_000 });
+		expect(words(gentle)).toMatch(
+			/^Only 10 % of the distance of New was ridden at a torque and age that Old knows/
+		);
+		expect(words(gentle)).toContain(
+			'Per observed km alone: The rides support that New slips less often than Old.'
+		);
+	});
+
+	it('decides nothing while no event of the old build is reviewed', () => {
+		const open = { referenceConfirmed: 0, referenceUnreviewed: 9 };
+		expect(words(against(), open)).toMatch(
+			/^No event of Old is confirmed yet: nothing can be decided before its 9 are reviewed\. If all that was found/
+		);
+	});
+
+	it('never calls a build free of slips, nor compares what was not observed', () => {
+		expect(words(against({ counted: 0, ratio: 0, lower: 0, upper: 0.45 }))).toContain('none counts on New');
+		expect(words(against(), { buildObservedM: 0 })).toBe(
+			'Nothing was observed on New yet, so the two cannot be set against each other.'
+		);
+	});
+});
+
+describe('limitsWords', () => {
+	it('gives a ratio with its limits, a bound after no slip, and says when there is none', () => {
+		expect(limitsWords({ ratio: 0.2, lower: 0.05, upper: 0.6 }, formats)).toBe('0.20 (0.050 to 0.60)');
+		expect(limitsWords({ ratio: 0, lower: 0, upper: 0.6 }, formats)).toBe('at most 0.60');
+		expect(limitsWords({ ratio: null, lower: 2, upper: null }, formats)).toBe('at least 2.0');
+		expect(limitsWords({ ratio: null, lower: 0, upper: null }, formats)).toBe('cannot be said');
+	});
+});
+
+describe('intervalWords', () => {
+	const rates = (change: object, wheels = 2): BuildRates => ({
+		pooled: {
+			count: 12,
+			observedM: 200_000,
+			ratePerHundredKm: 6,
+			lowerPerHundredKm: 3,
+			upperPerHundredKm: 11,
+			confidence: 0.95,
+			rides: 9,
+			decidedBy: 'single',
+			dispersion: 1,
+			assumesSingleEvents: false,
+			borrowed: false,
+			...change
+		},
+		wheels: Array.from({ length: wheels }, (_, id) => ({ id, name: `Wheel ${id}`, rate: null as never }))
+	});
+
+	it('says for how many wheels a rate speaks, and that few do not tell how hubs differ', () => {
+		expect(intervalWords(rates({}, 1), formats)).toContain(
+			'For this one wheel; how far hubs of this build differ'
+		);
+		expect(intervalWords(rates({}, 5), formats)).not.toContain('differ');
+	});
+
+	it('says what the limits assume or allow for', () => {
+		expect(intervalWords(rates({ assumesSingleEvents: true }), formats)).toContain(
+			'assume that slips do not cluster'
+		);
+		expect(intervalWords(rates({ decidedBy: 'bursts', dispersion: 2.4 }), formats)).toContain(
+			'bursts within rides: 2.4 times'
+		);
+		expect(intervalWords(rates({ borrowed: true, dispersion: 3 }), formats)).toContain("reference's rides");
+	});
+
+	it('says nothing of limits where nothing was observed', () => {
+		expect(intervalWords(rates({ upperPerHundredKm: null }), formats)).toBe('');
+	});
+});
