@@ -42,7 +42,7 @@ export function ride(change: Partial<EvidenceRide>): EvidenceRide {
 		],
 		observed: [{ fromM: 0, toM: 40_000 }],
 		events: [],
-		failedPickUps: 0,
+		failedPickUps: [],
 		...change
 	};
 }

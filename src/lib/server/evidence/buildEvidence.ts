@@ -1,12 +1,13 @@
-import { ageWindows, type UnloggedLength } from '$lib/hardware/ageWindows';
+import { ageWindows } from '$lib/hardware/ageWindows';
 import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
 import { countsFor } from '../rates/programmeRows';
 import { agesBuild } from '../rides/agesBuild';
-import { allRideFacts, type RideFacts } from '../rides/rideFacts';
+import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
 import { evidenceOfRides, type RideEvidence } from './evidenceRides';
+import { partOfEvidence } from './partOfEvidence';
 
 /** A ride that counts, where it lies in the life of the build, and what it tells. */
 export interface EvidenceRide extends RideEvidence {
@@ -48,47 +49,40 @@ export function evidenceOfBuilds(
 }
 
 function gather(ledger: Ledger, build: { readonly id: number; readonly name: string }): BuildEvidence {
-	const facts = allRideFacts(ledger).filter((ride) => agesBuild(ride, build.id) || countsFor(ride, build.id));
-	const counted = facts.filter((ride) => countsFor(ride, build.id));
-	const told = evidenceOfRides(
-		ledger,
-		counted.map(({ id }) => id)
+	const parts = evidenceParts(ledger).filter(
+		(ride) => agesBuild(ride, build.id) || countsFor(ride, build.id)
 	);
-	const wheels = listWheelRecords(ledger).filter(({ id }) => facts.some(({ wheelId }) => wheelId === id));
-	const ages = wheels.map(({ id }) =>
-		agesOnWheel(
-			facts.filter(({ wheelId }) => wheelId === id),
-			unloggedOnBuild(ledger, id, build.id)
-		)
-	);
+	const told = evidenceOfRides(ledger, [
+		...new Set(parts.filter((ride) => countsFor(ride, build.id)).map(({ id }) => id))
+	]);
+	const wheels = listWheelRecords(ledger)
+		.filter(({ id }) => parts.some(({ wheelId }) => wheelId === id))
+		.map((wheel) => {
+			const onWheel = parts.filter(({ wheelId }) => wheelId === wheel.id);
+			return { ...wheel, windows: windowsOn(ledger, build.id, wheel.id, onWheel) };
+		});
 	return {
 		buildId: build.id,
 		build: build.name,
-		wheels: wheels.map(({ id, name }, index) => ({ id, name, endM: ages[index].endM })),
-		rides: wheels.flatMap(({ id }, index) =>
-			counted
-				.filter(({ wheelId }) => wheelId === id)
-				.map((ride) => toEvidence(ride, id, ages[index].fromM.get(ride.id)!, told.get(ride.id)!))
-				.sort((a, b) => a.ageFromM - b.ageFromM)
+		wheels: wheels.map(({ id, name, windows }) => ({ id, name, endM: windows.at(-1)?.toM ?? 0 })),
+		rides: wheels.flatMap(({ id, windows }) =>
+			windows
+				.filter(({ ride }) => countsFor(ride, build.id))
+				.map(({ ride, fromM }) => toEvidence(ride, id, fromM, partOfEvidence(told.get(ride.id)!, ride)))
 		)
 	};
 }
 
-function agesOnWheel(
-	rides: readonly RideFacts[],
-	unlogged: readonly UnloggedLength[]
-): { fromM: ReadonlyMap<number, number>; endM: number } {
-	const windows = ageWindows(
-		rides.map(({ id, startMs, totalM }) => ({ rideId: id, startMs, totalM })),
-		unlogged
-	);
-	return {
-		fromM: new Map(windows.map(({ rideId, fromM }) => [rideId, fromM])),
-		endM: windows[windows.length - 1]?.toM ?? 0
-	};
+/** Where the rides lie on the age axis of this build on this wheel; what counts in no rate is there too. */
+function windowsOn(ledger: Ledger, buildId: number, wheelId: number, rides: readonly EvidencePart[]) {
+	// a split ride may be there twice: windows are told by their place, not by the ride
+	return ageWindows(
+		rides.map(({ startMs, totalM }, place) => ({ rideId: place, startMs, totalM })),
+		unloggedOnBuild(ledger, wheelId, buildId)
+	).map(({ rideId: place, fromM, toM }) => ({ ride: rides[place], fromM, toM }));
 }
 
-function toEvidence(ride: RideFacts, wheelId: number, ageFromM: number, told: RideEvidence): EvidenceRide {
+function toEvidence(ride: EvidencePart, wheelId: number, ageFromM: number, told: RideEvidence): EvidenceRide {
 	return {
 		...told,
 		rideId: ride.id,

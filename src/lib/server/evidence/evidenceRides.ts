@@ -36,7 +36,8 @@ export interface RideEvidence {
 	/** observed stretches in metres from the start of the ride */
 	readonly observed: readonly { readonly fromM: number; readonly toM: number }[];
 	readonly events: readonly EvidenceEvent[];
-	readonly failedPickUps: number;
+	/** when failed pick-ups that are not rejected began, seconds from the start, on observed stretches */
+	readonly failedPickUps: readonly number[];
 }
 
 interface Of {
@@ -80,12 +81,12 @@ export function evidenceOfRides(
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 		WHERE ${IN_THE_RATE} AND ${ofAsked('e')} ORDER BY e.ride_id, e.start_s, e.id`
 	);
-	const pickUps = read<Of & { failed: number }>(
-		`SELECT e.ride_id AS rideId, count(*) AS failed
+	const pickUps = read<Of & { startS: number }>(
+		`SELECT e.ride_id AS rideId, e.start_s AS startS
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 		WHERE e.kind = 'failed pick-up' AND e.observed = 1 AND v.verdict IS NOT 'rejected'
 			AND ${ofAsked('e')}
-		GROUP BY e.ride_id`
+		ORDER BY e.ride_id, e.start_s`
 	);
 	return new Map(
 		rideIds.map((id) => [
@@ -98,7 +99,7 @@ export function evidenceOfRides(
 				hours: hours.get(id) ?? [],
 				observed: observed.get(id) ?? [],
 				events: (events.get(id) ?? []).map(toEvent),
-				failedPickUps: pickUps.get(id)?.[0]?.failed ?? 0
+				failedPickUps: (pickUps.get(id) ?? []).map(({ startS }) => startS)
 			}
 		])
 	);
