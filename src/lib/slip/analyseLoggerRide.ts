@@ -9,8 +9,6 @@ import type { RideContext } from './rideContext';
 const PRESSING_W = 30;
 /** One step of a fine ratchet and the scatter of the ratio together; measured on simulated rides at 50 Hz. */
 const SMALLEST_SEEN_DEG = 12;
-/** How much of an overrun a sensor's own settling may add, share; common practice, no source. */
-const SETTLING = 0.3;
 /** Accuracy of a torque sensor and of one crank turn as a mean; common practice, no source. */
 const TORQUE_ACCURACY = 0.1;
 
@@ -58,7 +56,7 @@ function strengthOf(slip: LoggerSlip): number {
 function overrunOf(slip: LoggerSlip): WithLimits {
 	return {
 		value: slip.overrunCrankDeg,
-		lower: Math.max(0, slip.lowerDeg - SETTLING * slip.overrunCrankDeg),
+		lower: slip.lowerDeg,
 		upper: slip.upperDeg
 	};
 }

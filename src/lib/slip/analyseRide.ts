@@ -1,4 +1,5 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import { cadenceByTurn } from '$lib/drivetrain/cadenceByTurn';
 import { driveSignals } from '$lib/drivetrain/driveSignals';
 import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
 import { secondGrid, type SecondGrid } from '$lib/drivetrain/secondGrid';
@@ -9,6 +10,7 @@ import { ANALYSIS_VERSION } from './analysisVersion';
 import { describeEvent } from './describeEvent';
 import { detectionLimit } from './detectionLimit';
 import { driveStates, driveTraces } from './driveTraces';
+import { nameChainSkips } from './nameChainSkips';
 import { observedStretches } from './observedStretches';
 import { rideContext } from './rideContext';
 import { rideExposure } from './rideExposure';
@@ -16,6 +18,7 @@ import { rideWarnings } from './rideWarnings';
 import { strengthOfSigns } from './strengthOfSigns';
 import { speedFollowsHub } from './speedFollowsHub';
 import { takeEvents } from './takeEvents';
+import { tyreSpinEvents } from './tyreSpinEvents';
 
 const SLIP = DRIVE_STATES.indexOf('slip');
 
@@ -41,18 +44,20 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 		context,
 		taken.map(({ placed }) => placed)
 	);
-	const found = taken.map(({ placed, logOdds }) =>
-		describeEvent(
-			context,
-			placed,
-			strengthOfSigns(logOdds),
-			named.gears,
-			isObserved(observed, placed.from),
-			powerAt
-		)
-	);
-	const events = logger ? loggerEvents(ride, context, named.gears, bike) : found;
-	for (const event of events) states.fill(SLIP, Math.floor(event.startS), Math.ceil(event.endS));
+	const facts = {
+		powerAt,
+		followsHub: speedFollowsHub(ride, bike),
+		byTurn: !ride.irregular && cadenceByTurn(grid.cadenceRpm)
+	};
+	const seen = (second: number) => isObserved(observed, second);
+	const found = logger
+		? loggerEvents(ride, context, named.gears, bike)
+		: taken.map(({ placed, logOdds }) =>
+				describeEvent(context, placed, strengthOfSigns(logOdds), seen, facts)
+			);
+	const spins = logger || !facts.followsHub ? [] : tyreSpinEvents(context, seen, powerAt);
+	const events = [...nameChainSkips(found, named.gears), ...spins].sort((a, b) => a.startS - b.startS);
+	for (const event of found) states.fill(SLIP, Math.floor(event.startS), Math.ceil(event.endS));
 	const marksS = ride.marks.map((mark) => mark.timeS);
 	return {
 		analysisVersion: ANALYSIS_VERSION,

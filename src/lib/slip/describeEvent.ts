@@ -1,82 +1,82 @@
-import type { Gear } from '$lib/drivetrain/bike';
 import { excessDeg } from './findCandidates';
-import type { EventKind, SlipEvent, WithLimits } from './analysis';
+import type { EventKind, SlipEvent } from './analysis';
 import { at, type Placed } from './candidateFeatures';
-import { onsetTorques } from './onsetTorques';
+import { isDroppedChain } from './isDroppedChain';
+import { isFailedPickUp } from './isFailedPickUp';
+import { isTyreSpin } from './isTyreSpin';
+import { onsetGear, onsetTorques } from './onsetTorques';
+import { NORMAL_90, overrunSize } from './overrunSize';
 import { reasonsFor } from './reasonsFor';
 import type { RideContext } from './rideContext';
 
-/** 90 % of a normal distribution lie within this many standard deviations. */
-const NORMAL_90 = 1.645;
 /** Accuracy of a power meter; common practice, no source. */
 const TORQUE_ACCURACY = 0.03;
 
-/** Turns a candidate that was taken for a slip into the event that the ledger keeps. */
+/** What is known of the whole ride when one of its events is described. */
+export interface RecordingFacts {
+	readonly powerAt: 'crank' | 'hub';
+	/** the recorded speed is that of the driven wheel */
+	readonly followsHub: boolean;
+	/** cadence is measured turn by turn */
+	readonly byTurn: boolean;
+}
+
+/**
+ * Turns a candidate that was taken for a slip into the event that the ledger keeps.
+ *
+ * @param context what was learned of the ride
+ * @param placed the candidate in its place
+ * @param strength strength of its signs, 0 to 1
+ * @param isObserved whether a second lies on an observed stretch
+ * @param facts what is known of the recording
+ */
 export function describeEvent(
 	context: RideContext,
 	placed: Placed,
 	strength: number,
-	gears: readonly Gear[],
-	observed: boolean,
-	powerAt: 'crank' | 'hub'
+	isObserved: (second: number) => boolean,
+	facts: RecordingFacts
 ): SlipEvent {
 	const { grid } = context.signals;
-	const { to } = placed;
 	const from = onsetSecond(context, placed);
-	const gear = gears[at(context.path, Math.max(0, from - 1))] ?? null;
-	const overrunCrankDeg = overrun(context, placed);
+	const gear = onsetGear(context, from);
+	const { crankDeg } = overrunSize(context, placed, facts.byTurn);
 	const before = powerMean(context, from - 4, from - 1);
 	const least = Math.min(...[0, 1, 2, 3].map((k) => at(grid.powerW, from + k)).filter((watts) => watts >= 0));
 	const powerLost = before > 0 && Number.isFinite(least) ? clamp(1 - least / before) : null;
-	const afterRest = at(context.sinceRest, from) <= 1;
+	const hubTorqueNm = torqueBefore(context, from, facts.powerAt);
+	const kind = kindOf(context, placed, from, crankDeg.value, hubTorqueNm?.value ?? null, facts);
 	return {
 		startS: from,
-		endS: to + 1,
-		kind: kindOf(context, placed, overrunCrankDeg.value, afterRest),
-		overrunCrankDeg,
-		overrunHubDeg: overrunCrankDeg.value * (gear?.ratio ?? 1),
+		endS: placed.to + 1,
+		kind,
+		overrunCrankDeg: crankDeg,
+		overrunHubDeg: crankDeg.value * (gear?.ratio ?? 1),
 		gear,
-		hubTorqueNm: torqueBefore(context, from, powerAt),
+		hubTorqueNm,
 		powerLost,
 		strength,
 		atM: grid.distanceM[from],
-		observed,
-		reasons: reasonsFor(context, placed, overrunCrankDeg.value, powerLost)
+		// the power that is lost with a slip would make its own second look unobserved
+		observed:
+			isObserved(placed.from) || (!context.signals.pressing[placed.from] && isObserved(placed.from - 1)),
+		reasons: reasonsFor(context, placed, { from, kind, crankDeg, powerLost, byTurn: facts.byTurn })
 	};
 }
 
-/** An overrun of more than a crank turn after which nobody drives until the wheel stands: the chain may be off. */
-const DROPPED_CHAIN_DEG = 500;
-const NO_DRIVE_S = 8;
-const STANDS_WITHIN_S = 90;
-
-function kindOf(context: RideContext, placed: Placed, overrunDeg: number, afterRest: boolean): EventKind {
-	if (overrunDeg >= DROPPED_CHAIN_DEG) {
-		const { pressing, grid } = context.signals;
-		let driven = false;
-		for (let t = placed.to + 1; t <= placed.to + NO_DRIVE_S; t++) driven ||= at(pressing, t) === 1;
-		let stands = false;
-		for (let t = placed.to + 1; t <= placed.to + STANDS_WITHIN_S && !stands; t++)
-			stands = at(grid.speedMps, t) < 0.5;
-		if (!driven && stands) return 'possible dropped chain';
-	}
-	return afterRest ? 'failed pick-up' : 'slip';
-}
-
-/** Relative scatter of the overrun found against the true one in steady riding (labelled rides), as an sd of ln. */
-const SIZE_SCATTER = 0.15;
-
-/** Degrees beyond the gears on both sides; what another choice of gear would have added widens the limits. */
-function overrun(context: RideContext, placed: Placed): WithLimits {
-	const { signals, noise } = context;
-	const { from, to, peak, low } = placed;
-	const value = Math.max(placed.carefulDeg, 0.5 * excessDeg(signals, from, to, low));
-	const seconds = to - from + 1;
-	const roundingDeg = 6 * 0.3 * Math.sqrt(seconds);
-	const scatterDeg = 6 * signals.grid.cadenceRpm[peak] * noise[peak] * Math.sqrt(seconds);
-	const gearDoubtDeg = 0.3 * Math.abs(excessDeg(signals, from, to, low) - placed.carefulDeg);
-	const sd = Math.hypot(SIZE_SCATTER, roundingDeg / value, scatterDeg / value, gearDoubtDeg / value);
-	return { value, lower: value * Math.exp(-NORMAL_90 * sd), upper: value * Math.exp(NORMAL_90 * sd) };
+/** A slip, unless the signs of something else are all there. */
+function kindOf(
+	context: RideContext,
+	placed: Placed,
+	from: number,
+	overrunDeg: number,
+	hubTorqueNm: number | null,
+	{ followsHub }: RecordingFacts
+): EventKind {
+	if (isDroppedChain(context, placed, overrunDeg)) return 'possible dropped chain';
+	if (isFailedPickUp(context, placed, from)) return 'failed pick-up';
+	if (!followsHub && isTyreSpin(context, placed, hubTorqueNm)) return 'possible tyre spin';
+	return 'slip';
 }
 
 /** First second that holds a quarter of the peak's excess: what comes before it is scatter. */

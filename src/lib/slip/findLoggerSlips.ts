@@ -1,5 +1,6 @@
 import type { Ride } from '$lib/ride/ride';
 import { median } from '$lib/drivetrain/median';
+import { loggerOverrun } from './loggerOverrun';
 
 /** A slip in a logger's recording, at the logger's own clock. */
 export interface LoggerSlip {
@@ -14,7 +15,7 @@ export interface LoggerSlip {
 	readonly meanTorqueNm: number;
 	/** least instantaneous crank torque during the overrun, Nm */
 	readonly torqueDuringNm: number;
-	/** 90 % limits of the overrun from the scatter of the ratio, crank degrees */
+	/** limits of the overrun, crank degrees */
 	readonly lowerDeg: number;
 	readonly upperDeg: number;
 }
@@ -22,13 +23,32 @@ export interface LoggerSlip {
 const BEFORE_S = 0.4;
 const LONGEST_S = 2.5;
 const LEAST_RPM = 30;
-/** The crank must run ahead by this much to begin an overrun, and by half of it to go on. */
+/** In an overrun the crank gains speed from sample to sample: a jump of a part of the ratio is a shift. */
+const RISES = 0.01;
+/** The crank must run ahead by this much to begin an overrun. */
 const AHEAD = 0.05;
+/** A crank that is free for this long runs far ahead; one that keeps a small lead is in an easier gear. */
+const LONG_S = 0.5;
+const LONG_LEAD = 0.5;
 /** One step of a fine ratchet in a middle gear: about 5 crank degrees. */
 const LEAST_DEG = 5;
 /** Share of the torque half a turn before that is lost at the least when the driver lets go. */
 const LEAST_LOST = 0.25;
-/** After an overrun the engaged ratio is back within this. */
+/**
+ * Mean crank torque over the last turn, Nm: with less nobody presses, and a crank that runs past the wheel by a few
+ * degrees is the take-up after coasting or soft pedalling.
+ */
+const LEAST_TORQUE_NM = 3;
+/** A crank that was not in its ratio just before was catching up with the wheel: that is a take-up. */
+const ENGAGED_WITHIN = 0.04;
+const ENGAGED_SAMPLES = 3;
+
+/** Scatter is taken from the last samples, in which the same gear is in. */
+const SCATTER_SAMPLES = 10;
+/** Torque that is there in one sample and gone in the next broke off: from this much, to less than this share. */
+const BROKEN_FROM_NM = 8;
+const BROKEN_SHARE = 0.3;
+/** After an overrun the crank is no longer ahead by more than this; behind it may be, as a startled rider stops. */
 const BACK_WITHIN = 0.03;
 
 /**
@@ -48,7 +68,7 @@ export function findLoggerSlips(ride: Ride): LoggerSlip[] {
 	for (let i = 1; i < timeS.length; i++) {
 		const from = firstWithin(timeS, i, BEFORE_S);
 		if (i - from < 3 || !(crank.value[i] >= LEAST_RPM)) continue;
-		if (!(crank.value[i] > crank.value[i - 1] * (1 + AHEAD))) continue;
+		if (!(crank.value[i] > crank.value[i - 1] * (1 + RISES))) continue;
 		const ratio = ratioOf(crank.value, wheel.value, from, i);
 		if (!(crank.value[i] > (wheel.value[i] / ratio) * (1 + AHEAD))) continue;
 		const slip = follow(timeS, crank.value, wheel.value, torque, from, i, ratio);
@@ -69,34 +89,44 @@ function follow(
 	onset: number,
 	ratio: number
 ): LoggerSlip | null {
-	let end = onset;
-	let deg = 0;
-	let least = Infinity;
-	while (end + 1 < timeS.length && timeS[end] - timeS[onset] < LONGEST_S) {
-		const engaged = wheel[end] / ratio;
-		if (!(crank[end] > engaged * (1 + AHEAD / 2))) break;
-		deg += 6 * (crank[end] - engaged) * (timeS[end + 1] - timeS[end]);
-		least = Math.min(least, torque[end]);
-		end++;
-	}
-	if (deg < LEAST_DEG || timeS[end] - timeS[onset] >= LONGEST_S) return null;
-	const before = greatest(torque, from, onset);
-	if (keepsTorque(timeS, torque, onset, end, crank[onset - 1])) return null;
-	const after = ratioOf(crank, wheel, end, Math.min(timeS.length, end + (onset - from)));
-	if (Math.abs(Math.log(after / ratio)) > BACK_WITHIN) return null;
-	const scatter = ratioScatter(crank, wheel, from, onset, ratio);
-	const doubt = 1.645 * 6 * crank[onset] * scatter * Math.sqrt(timeS[end] - timeS[onset]);
-	return {
-		startS: timeS[onset],
-		endS: timeS[end],
-		overrunCrankDeg: deg,
+	const scatter = ratioScatter(crank, wheel, Math.max(from, onset - SCATTER_SAMPLES), onset, ratio);
+	const size = loggerOverrun(
+		{ timeS, crankRpm: crank, wheelRpm: wheel },
+		from,
+		onset,
 		ratio,
-		torqueBeforeNm: before,
-		meanTorqueNm: meanOf(torque, firstWithin(timeS, onset - 1, 60 / crank[onset - 1]) + 1, onset),
-		torqueDuringNm: least,
-		lowerDeg: Math.max(0, deg - doubt),
-		upperDeg: deg + doubt
+		scatter,
+		LONGEST_S
+	);
+	if (!size || size.crankDeg < LEAST_DEG) return null;
+	const { to: end } = size;
+	if (timeS[end] - timeS[size.from] > LONG_S && size.lead < LONG_LEAD) return null;
+	for (let i = Math.max(from, size.from - ENGAGED_SAMPLES); i < size.from; i++) {
+		if (Math.abs(wheel[i] / crank[i] / ratio - 1) > ENGAGED_WITHIN) return null;
+	}
+	const meanTorqueNm = meanOf(torque, firstWithin(timeS, onset - 1, 60 / crank[onset - 1]) + 1, onset);
+	if (meanTorqueNm < LEAST_TORQUE_NM) return null;
+	if (!breaksOff(torque, size.from, end) && keepsTorque(timeS, torque, onset, end, crank[onset - 1]))
+		return null;
+	const after = ratioOf(crank, wheel, end, Math.min(timeS.length, end + (onset - from)));
+	if (Math.log(after / ratio) < -BACK_WITHIN) return null;
+	return {
+		startS: timeS[size.from],
+		endS: timeS[end],
+		overrunCrankDeg: size.crankDeg,
+		ratio,
+		torqueBeforeNm: greatest(torque, from, onset),
+		meanTorqueNm,
+		torqueDuringNm: least(torque, onset, end),
+		lowerDeg: size.lowerDeg,
+		upperDeg: size.upperDeg
 	};
+}
+
+/** Whether torque was there in the samples before the onset and is gone in those after it: no leg eases off so fast. */
+function breaksOff(torque: Float64Array, onset: number, end: number): boolean {
+	const before = meanOf(torque, onset - 2, onset);
+	return before >= BROKEN_FROM_NM && median(torque.subarray(onset, end)) < BROKEN_SHARE * before;
 }
 
 /**
@@ -152,5 +182,11 @@ function ratioScatter(
 function greatest(values: Float64Array, from: number, to: number): number {
 	let out = -Infinity;
 	for (let i = from; i < to; i++) if (values[i] > out) out = values[i];
+	return out;
+}
+
+function least(values: Float64Array, from: number, to: number): number {
+	let out = Infinity;
+	for (let i = from; i < to; i++) if (values[i] < out) out = values[i];
 	return out;
 }

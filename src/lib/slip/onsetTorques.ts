@@ -25,7 +25,8 @@ export function onsetGear(context: RideContext, second: number): Gear | null {
 export function onsetTorques(context: RideContext, second: number, powerAt: 'crank' | 'hub'): number[] {
 	const values: number[] = [];
 	const gear = onsetGear(context, second);
-	if (!gear || at(context.sinceRest, second) <= 1) return values;
+	// the power that is lost with a slip is no rest: only the second before it says whether the rider pressed
+	if (!gear || !(at(context.sinceRest, second - 1) >= 1)) return values;
 	const { grid, pressing } = context.signals;
 	for (let t = second - 1; t >= 0 && t >= second - ENGAGED_S && pressing[t]; t--) {
 		const torque = hubTorque(grid.powerW[t], grid.cadenceRpm[t], gear.ratio, powerAt);
