@@ -19,7 +19,12 @@ const ATTEMPTS_EACH = 25;
 const BURST_SIZE = 3;
 
 /** share of the slips by place; a burst counts as one */
-const SHARES: Record<InsertionPlace, number> = { steady: 0.4, 'near a shift': 0.25, start: 0.2, burst: 0.15 };
+const SHARES: Record<InsertionPlace, number> = {
+	steady: 0.42,
+	'near a shift': 0.27,
+	start: 0.23,
+	burst: 0.08
+};
 
 /**
  * Plans where slips are put: in several passes, so that they lie well apart; by place in fixed shares, within a

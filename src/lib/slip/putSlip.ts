@@ -13,7 +13,7 @@ export interface SlipToPut {
 	/** share of the power that is back at once; the rest comes within recoversInS */
 	readonly recovery: number;
 	readonly recoversInS: number;
-	/** seconds over which a value of cadence or power is a mean */
+	/** seconds over which a value of cadence or power is a mean: whole, so that the angle is kept whole */
 	readonly cadenceOverS: number;
 	readonly powerOverS: number;
 	/** seconds by which cadence and power come late */
@@ -71,7 +71,7 @@ export function drawSlip(startS: number, crankDeg: number, chance: Chance, promp
 		powerLost: chance.chance(0.08) ? chance.between(0, 0.3) : chance.between(0.35, 1),
 		recovery: chance.between(0.35, 1),
 		recoversInS: 1 + Math.floor(chance.between(0, 3.2)),
-		cadenceOverS: chance.chance(0.6) ? 1 : chance.between(1, 2),
+		cadenceOverS: chance.chance(0.7) ? 1 : 2,
 		powerOverS: prompt ? 1 : 3,
 		cadenceLagS: chance.chance(0.75) ? 0 : 1,
 		powerLagS: chance.chance(0.7) ? 0 : chance.chance(0.8) ? 1 : -1
