@@ -44,15 +44,23 @@ describe('forms', () => {
 describe('answersOf', () => {
 	it('takes only what was changed, so that what was found by time keeps following corrections', () => {
 		const same = { wheel: '1', 'was-wheel': '1', build: '4', 'was-build': '4' };
-		expect(answersOf(form(same))).toEqual({});
-		expect(answersOf(form({ ...same, build: '5' }))).toEqual({ buildId: 5 });
-		expect(answersOf(form({ ...same, build: '' }))).toEqual({ buildId: null });
+		expect(answersOf(form(same)).answers).toEqual({});
+		expect(answersOf(form({ ...same, build: '5' })).answers).toEqual({ buildId: 5 });
+		expect(answersOf(form({ ...same, build: '' })).answers).toEqual({ buildId: null });
 	});
 
 	it('reads yes, no and not known', () => {
-		expect(answersOf(form({ wet: 'yes', 'was-wet': '' }))).toEqual({ wet: true });
-		expect(answersOf(form({ wet: 'no', 'was-wet': 'yes' }))).toEqual({ wet: false });
-		expect(answersOf(form({ wet: '', 'was-wet': 'yes' }))).toEqual({ wet: null });
+		expect(answersOf(form({ wet: 'yes', 'was-wet': '' })).answers).toEqual({ wet: true });
+		expect(answersOf(form({ wet: 'no', 'was-wet': 'yes' })).answers).toEqual({ wet: false });
+		expect(answersOf(form({ wet: '', 'was-wet': 'yes' })).answers).toEqual({ wet: null });
+	});
+
+	it('carries what the page showed of each answer that was changed, and of no other', () => {
+		const { answers, seen } = answersOf(
+			form({ wet: 'yes', 'was-wet': 'no', load: '12,5', 'was-load': '', rider: '2', 'was-rider': '2' })
+		);
+		expect(answers).toEqual({ wet: true, loadKg: 12.5 });
+		expect(seen).toEqual({ wet: false, loadKg: null });
 	});
 });
 

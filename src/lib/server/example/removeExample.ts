@@ -15,6 +15,8 @@ const STEPS = [
 	// a workshop's own rides stay: those that stood on the example need an answer again
 	`UPDATE ride SET wheel_id = NULL WHERE example = 0 AND wheel_id IN (${EXAMPLE_WHEELS})`,
 	`UPDATE ride SET chosen_build_id = NULL WHERE example = 0 AND chosen_build_id IN (${EXAMPLE_BUILDS})`,
+	`UPDATE ride SET bike_id = NULL WHERE example = 0
+		AND bike_id IN (SELECT id FROM bike WHERE example = 1)`,
 	`UPDATE ride SET rider_id = NULL WHERE example = 0
 		AND rider_id IN (SELECT id FROM person WHERE example = 1)`,
 	`UPDATE ride SET twin_of = NULL, twin_decision = NULL WHERE example = 0 AND twin_of IN (${EXAMPLE_RIDES})`,
@@ -28,7 +30,7 @@ const STEPS = [
 	`DELETE FROM derivation WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM slip_event WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM verdict WHERE ride_id IN (${EXAMPLE_RIDES})`,
-	...['exposure_cell', 'exposure_hour', 'rider_mark', 'recording_kind', 'rider_mark_answer'].map(
+	...['exposure_cell', 'exposure_hour', 'rider_mark', 'recording_kind', 'rider_mark_answer', 'ride_cut'].map(
 		(table) => `DELETE FROM ${table} WHERE ride_id IN (${EXAMPLE_RIDES})`
 	),
 	`DELETE FROM observed_stretch WHERE ride_id IN (${EXAMPLE_RIDES})`,

@@ -2,15 +2,21 @@ import { error } from '@sveltejs/kit';
 import {
 	answerRiderMark,
 	assignRide,
+	bikesToChoose,
 	decideTwin,
 	getLedger,
+	historyOf,
+	joinRide,
 	listBuilds,
 	listPeople,
 	listWheels,
 	recordVerdict,
 	REJECT_REASONS,
 	restoreRide,
+	rideAnswersView,
 	rideView,
+	splitRide,
+	SURFACES,
 	undoVerdict,
 	withdrawRide
 } from '$lib/server';
@@ -23,10 +29,15 @@ const named = ({ id, name }: { id: number; name: string }) => ({ id, name });
 
 export const load: PageServerLoad = ({ params }) => {
 	const ledger = getLedger();
-	const ride = rideView(ledger, pathId(params.id));
-	if (!ride) error(404, 'This ride is not in the ledger.');
+	const rideId = pathId(params.id);
+	const [ride, said] = [rideView(ledger, rideId), rideAnswersView(ledger, rideId)];
+	if (!ride || !said) error(404, 'This ride is not in the ledger.');
 	return {
 		ride,
+		said,
+		surfaces: [...SURFACES],
+		bikes: bikesToChoose(ledger).map(named),
+		history: historyOf(ledger, 'ride', rideId),
 		wheels: listWheels(ledger).map(named),
 		builds: listBuilds(ledger).map(named),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
@@ -71,7 +82,12 @@ export const actions: Actions = {
 	undo: write((ledger, actor, form, rideId) =>
 		undoVerdict(ledger, actor, neededId(form, 'event'), { rideId, ...seenVerdict(form) })
 	),
-	correct: write((ledger, actor, form, rideId) => assignRide(ledger, actor, rideId, answersOf(form))),
+	correct: write((ledger, actor, form, rideId) => {
+		const { answers, seen } = answersOf(form);
+		assignRide(ledger, actor, rideId, answers, seen);
+	}),
+	split: write((ledger, actor, _form, rideId) => splitRide(ledger, actor, rideId)),
+	join: write((ledger, actor, _form, rideId) => joinRide(ledger, actor, rideId)),
 	laps: write((ledger, actor, form, rideId) =>
 		assignRide(ledger, actor, rideId, { lapsMeanSlips: lapMeaningOf(form) })
 	),

@@ -1,20 +1,54 @@
-import { LedgerRefusal, REJECT_REASONS, type RejectReason, type RideAnswers } from '$lib/server';
-import { rowId, text } from '../../forms';
+import {
+	LedgerRefusal,
+	REJECT_REASONS,
+	type AnswerName,
+	type RejectReason,
+	type RideAnswers,
+	type Surface
+} from '$lib/server';
+import { decimal, rowId, text } from '../../forms';
 
 /**
- * The corrections of a ride as its form sends them. Only what was changed is an answer: what the tool found
- * by itself (build by wheel and time) must stay free to follow later corrections. An empty choice takes a
- * hand-made answer back.
+ * The corrections of a ride as its form sends them, and what the page showed of each. Only what was changed is
+ * an answer: what the tool found by itself (build by wheel and time) must stay free to follow later
+ * corrections. An empty choice takes a hand-made answer back.
  */
-export function answersOf(form: FormData): RideAnswers {
-	const changed = (name: string) => form.has(name) && text(form, name) !== text(form, `was-${name}`);
+export function answersOf(form: FormData): { answers: RideAnswers; seen: RideAnswers } {
 	const answers: RideAnswers = {};
-	if (changed('wheel')) answers.wheelId = rowId(form, 'wheel');
-	if (changed('build')) answers.buildId = rowId(form, 'build');
-	if (changed('rider')) answers.riderId = rowId(form, 'rider');
-	if (changed('trainer')) answers.trainer = yesNo(text(form, 'trainer'));
-	if (changed('wet')) answers.wet = yesNo(text(form, 'wet'));
-	return answers;
+	const seen: RideAnswers = {};
+	for (const [name, field] of Object.entries(FIELDS) as [AnswerName, string][]) {
+		if (!form.has(field) || text(form, field) === text(form, `was-${field}`)) continue;
+		Object.assign(answers, { [name]: readField(form, name, field) });
+		if (form.has(`was-${field}`)) Object.assign(seen, { [name]: readField(form, name, `was-${field}`) });
+	}
+	return { answers, seen };
+}
+
+const FIELDS: Partial<Record<AnswerName, string>> = {
+	wheelId: 'wheel',
+	buildId: 'build',
+	riderId: 'rider',
+	bikeId: 'bike',
+	surface: 'surface',
+	loadKg: 'load',
+	trainer: 'trainer',
+	motor: 'motor',
+	wet: 'wet'
+};
+
+function readField(form: FormData, name: AnswerName, field: string): RideAnswers[AnswerName] {
+	switch (name) {
+		case 'surface':
+			return (text(form, field) || null) as Surface | null;
+		case 'loadKg':
+			return decimal(form, field);
+		case 'trainer':
+		case 'motor':
+		case 'wet':
+			return yesNo(text(form, field));
+		default:
+			return rowId(form, field);
+	}
 }
 
 /** Why an event is no slip; an event cannot be rejected without saying why. */

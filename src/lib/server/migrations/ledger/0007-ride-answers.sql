@@ -39,6 +39,8 @@ CREATE TABLE answer_batch (
 	id INTEGER PRIMARY KEY,
 	actor_id INTEGER NOT NULL REFERENCES person,
 	at_ms INTEGER NOT NULL,
+	-- what was asked
+	question TEXT NOT NULL,
 	undone_by INTEGER REFERENCES person,
 	undone_ms INTEGER,
 	CHECK ((undone_by IS NULL) = (undone_ms IS NULL))

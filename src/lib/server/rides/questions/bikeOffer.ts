@@ -1,0 +1,68 @@
+import { development } from '$lib/drivetrain/development';
+import { gearSetDistance, type RiddenGear } from '$lib/drivetrain/gearSetDistance';
+import type { ResultDetail } from '../../../../jobs/analysis/messages';
+import { listBikeRecords, type BikeRecord } from '../../hardware/bikeRows';
+import type { Ledger } from '../../ledger/openLedger';
+import { currentVersion } from '../../queue/analysisVersions';
+import { allRideFacts, type RideFacts } from '../rideFacts';
+import type { Offer } from './offers';
+import { bikeUnder } from './wheelOnBike';
+
+/** gears of one bike agree within this, relative (the labelled rides scatter by 0.7 to 1.6 %) */
+const NEAR = 0.02;
+/** the next bike must be this many times farther away */
+const CLEAR_LEAD = 2;
+const RIDES_OF_A_BIKE = 5;
+
+/**
+ * Offers the bike whose gears are nearest to those learned from the ride: the gears of its latest rides, or
+ * those that it states. Without a clear lead, the bike that the wheel was on at that time.
+ *
+ * @returns a function of a ride; it reads each bike once
+ */
+export function bikeOffer(ledger: Ledger): (ride: RideFacts) => Offer | null {
+	const bikes = listBikeRecords(ledger).map((bike) => ({ bike, gearSet: gearSetOf(ledger, bike) }));
+	return (ride) => {
+		const gears = learnedGears(ledger, ride.id);
+		const near = bikes
+			.map(({ bike, gearSet }) => ({ bike, distance: gearSetDistance(gears, gearSet) }))
+			.filter(({ distance }) => Number.isFinite(distance))
+			.sort((a, b) => a.distance - b.distance);
+		const [first, second] = near;
+		if (first && first.distance <= NEAR && (!second || second.distance >= CLEAR_LEAD * first.distance)) {
+			const next = second ? `; next ${second.bike.name}, ${percent(second.distance)}` : '';
+			return {
+				value: String(first.bike.id),
+				reason: `its gears lie ${percent(first.distance)} from those of ${first.bike.name}${next}`
+			};
+		}
+		const under = bikeUnder(ledger, ride);
+		return under && { value: String(under.id), reason: `the wheel was on ${under.name} at that time` };
+	};
+}
+
+function gearSetOf(ledger: Ledger, bike: BikeRecord): number[] {
+	const ridden = allRideFacts(ledger)
+		.filter(({ bikeId, withdrawnReason }) => bikeId === bike.id && withdrawnReason === null)
+		.slice(-RIDES_OF_A_BIKE)
+		.flatMap(({ id }) => learnedGears(ledger, id).map(({ developmentM }) => developmentM));
+	if (ridden.length > 0) return ridden;
+	const { circumferenceM, chainrings, cassette } = bike;
+	if (circumferenceM === null || !chainrings || !cassette) return [];
+	return chainrings.flatMap((ring) =>
+		cassette.map((sprocket) => development(ring, sprocket, circumferenceM))
+	);
+}
+
+function learnedGears(ledger: Ledger, rideId: number): readonly RiddenGear[] {
+	const row = ledger.database
+		.prepare<[number, number], { detail: string }>(
+			'SELECT detail FROM result_detail WHERE ride_id = ? AND version = ?'
+		)
+		.get(rideId, currentVersion(ledger));
+	return row ? (JSON.parse(row.detail) as ResultDetail).gears : [];
+}
+
+function percent(share: number): string {
+	return `${(share * 100).toFixed(1)} %`;
+}

@@ -1,0 +1,83 @@
+import { toInstant } from '../ledger/instants';
+import type { Ledger } from '../ledger/openLedger';
+import type { Instant } from '../views';
+
+/** What an entry of the trail is about. */
+export interface TrailThing {
+	/** "Wheel A", a file's name ...; null when the row is not there any more */
+	name: string | null;
+	/** of a ride: when it began */
+	startedAt: Instant | null;
+	/** the page that shows it; null when none does */
+	href: string | null;
+}
+
+interface Source {
+	/** name, and where it is shown: one row for an id */
+	readonly sql: string;
+	readonly href: (id: string, page: number | null) => string | null;
+}
+
+/** subject -> how to find what it names; `page` is the id of the row whose page shows it */
+const SOURCES: Readonly<Record<string, Source>> = {
+	ride: {
+		sql: 'SELECT file_name AS name, started_ms AS startedMs, id AS page FROM ride WHERE id = ?',
+		href: (id) => `/rides/${id}`
+	},
+	lap: {
+		sql: 'SELECT file_name AS name, started_ms AS startedMs, id AS page FROM ride WHERE id = ?',
+		href: (id) => `/rides/${id}#laps`
+	},
+	event: {
+		sql: `SELECT r.file_name AS name, r.started_ms AS startedMs, r.id AS page FROM slip_event e
+			JOIN ride r ON r.id = e.ride_id WHERE e.id = ?`,
+		href: (id, page) => `/rides/${page}?event=${id}`
+	},
+	wheel: { sql: named('wheel'), href: (id) => `/wheels/${id}` },
+	build: { sql: named('build'), href: (id) => `/builds/${id}` },
+	part: {
+		sql: "SELECT name || ' ' || number AS name, NULL AS startedMs, id AS page FROM part WHERE id = ?",
+		href: (id) => `/parts/${id}`
+	},
+	bike: { sql: named('bike'), href: (id) => `/bikes/${id}` },
+	person: {
+		sql: 'SELECT code AS name, NULL AS startedMs, id AS page FROM person WHERE id = ?',
+		href: () => null
+	},
+	'fitted period': {
+		sql: `SELECT b.name || ' on ' || w.name AS name, NULL AS startedMs, w.id AS page FROM fitted_period p
+			JOIN build b ON b.id = p.build_id JOIN wheel w ON w.id = p.wheel_id WHERE p.id = ?`,
+		href: (_id, page) => `/wheels/${page}`
+	},
+	setting: { sql: 'SELECT ? AS name, NULL AS startedMs, NULL AS page', href: () => '/settings' },
+	answers: { sql: 'SELECT NULL AS name, NULL AS startedMs, ? AS page', href: () => '/answers' }
+};
+
+function named(table: string): string {
+	return `SELECT name, NULL AS startedMs, id AS page FROM ${table} WHERE id = ?`;
+}
+
+/** Finds what an entry is about; each thing is looked up once. */
+export function trailThings(ledger: Ledger): (subject: string, id: string) => TrailThing {
+	const known = new Map<string, TrailThing>();
+	return (subject, id) => {
+		const key = `${subject} ${id}`;
+		if (!known.has(key)) known.set(key, lookUp(ledger, subject, id));
+		return known.get(key)!;
+	};
+}
+
+function lookUp(ledger: Ledger, subject: string, id: string): TrailThing {
+	const source = Object.hasOwn(SOURCES, subject) ? SOURCES[subject] : null;
+	const row =
+		source &&
+		ledger.database
+			.prepare<[string], { name: string | null; startedMs: number | null; page: number | null }>(source.sql)
+			.get(id);
+	if (!source || !row) return { name: null, startedAt: null, href: null };
+	return {
+		name: row.name,
+		startedAt: row.startedMs === null ? null : toInstant(row.startedMs),
+		href: source.href(id, row.page)
+	};
+}
