@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { AgainstReference, BuildRates } from '$lib/server';
+import type { AgainstReference, BuildRates, TrendView } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
 import { againstWords, limitsWords, type Pair } from '../../src/routes/compare/againstWords';
 import { intervalWords } from '../../src/routes/compare/intervalWords';
+import { trendTestWords, trendWords } from '../../src/routes/compare/trendWords';
 
 const formats = createFormats('en-GB', 'UTC');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
@@ -135,5 +136,41 @@ describe('intervalWords', () => {
 
 	it('says nothing of limits where nothing was observed', () => {
 		expect(intervalWords(rates({ upperPerHundredKm: null }), formats)).toBe('');
+	});
+});
+
+describe('trendWords', () => {
+	const trend = (change: Partial<TrendView>): TrendView => ({
+		verdict: 'worse',
+		slips: 12,
+		shape: 2,
+		shapeLower: 1.2,
+		shapeUpper: 3.1,
+		pLaplace: 0.004,
+		pChiSquare: 0.0004,
+		confidence: 0.95,
+		...change
+	});
+
+	it('says worse, better or neither with the growth and its limits', () => {
+		expect(plain(trendWords(trend({}), formats))).toBe(
+			'Gets worse with distance. With the distance doubled, slips grow 4.0-fold (2-fold would be steady; growth exponent 2.0, 95 % limits 1.2 to 3.1).'
+		);
+		expect(trendWords(trend({ verdict: 'better', shape: 0.5 }), formats)).toMatch(/^Gets better/);
+		expect(trendWords(trend({ verdict: 'not shown' }), formats)).toContain('does not prove it steady');
+		expect(trendWords(trend({ shapeUpper: null }), formats)).toContain('to no limit');
+	});
+
+	it('says of few slips that they are too few, and never that there is no trend', () => {
+		expect(trendWords(trend({ verdict: 'too few to say', slips: 1, shape: null }), formats)).toBe(
+			'Only 1 slip counts: too few to say whether the rate changes with distance.'
+		);
+		expect(trendWords(trend({ verdict: 'too few to say', slips: 0, shape: null }), formats)).toMatch(
+			/^No slip counts/
+		);
+	});
+
+	it('gives the classical tests beside it', () => {
+		expect(trendTestWords(trend({}), formats)).toContain('0.004 (Laplace), below 0.001 (chi-square)');
 	});
 });

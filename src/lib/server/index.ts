@@ -135,7 +135,7 @@ export {
 	type RideDifference,
 	type VersionDifferences
 } from './versions/versionDifferences';
-export { versionState, type VersionState } from './versions/versionState';
+export { versionState, versionWaits, type VersionState } from './versions/versionState';
 export { historyOf, listTrail, type TrailEntry, type TrailView } from './trail/listTrail';
 export { listBikeRecords as bikesToChoose } from './hardware/bikeRows';
 
@@ -148,6 +148,7 @@ export {
 	type RatioView
 } from './evidence/buildAgainstBuild';
 export type { BuildRates } from './evidence/buildRates';
+export type { TrendView } from './evidence/lifeOfBuild';
 
 // distances, services, bikes and people
 export { checkedOdometer, type OdometerView } from './hardware/odometerView';

@@ -8,6 +8,7 @@ import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
 import { buildRates, unitsOf, type BuildRates } from './buildRates';
 import { countedSlips, type CountedUnit } from './countedSlips';
 import { expectedSlips, type ExpectedSlips } from './expectedSlips';
+import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
 import { strata } from './strata';
 
 /** What a person chose on the page; printed with it. */
@@ -47,6 +48,7 @@ export interface BuildTold {
 	readonly overAge: readonly BinnedRate[];
 	readonly overTorque: readonly BinnedRate[];
 	readonly overHours: readonly BinnedRate[];
+	readonly life: LifeOfBuild;
 }
 
 /** One build set against the reference. */
@@ -120,7 +122,8 @@ function toldOf(
 		best: buildRates(build, { unit, unreviewed: 'none' }, borrowed),
 		overAge: ratesOverAge(build.rides, binM, shown),
 		overTorque: ratesOverTorque(build.rides, shown),
-		overHours: ratesOverHours(build.rides, shown)
+		overHours: ratesOverHours(build.rides, shown),
+		life: lifeOfBuild(build, shown)
 	};
 }
 

@@ -1,0 +1,75 @@
+import type { WatchedHistory, Window } from '$lib/reliability/watchedHistory';
+import type { Counting } from './binnedRates';
+import type { BuildEvidence, EvidenceRide } from './buildEvidence';
+import { countedSlips } from './countedSlips';
+
+/** stretches nearer than this are one: rounding of stored metres must not cut them apart */
+const TOUCHING_M = 1;
+
+/**
+ * The life of each wheel of a build as statistics of repeated events see it: where on the age axis a slip
+ * would have been found, and at which ages one was. Ages are metres above 0.
+ *
+ * @returns one history a wheel that was observed at all, in the order of the wheels
+ */
+export function wheelHistories(evidence: BuildEvidence, counting: Counting): WatchedHistory[] {
+	return evidence.wheels.flatMap(({ id }) => {
+		const rides = evidence.rides.filter(({ wheelId }) => wheelId === id);
+		const windows = gathered(joined(rides.flatMap(windowsOf)));
+		if (windows.length === 0) return [];
+		const events = rides.flatMap((ride) =>
+			countedSlips(ride.events, counting.unit, counting.unreviewed).map(({ atM }) =>
+				withinWindows(windows, ride.ageFromM + atM)
+			)
+		);
+		return [{ windows, events: events.sort((a, b) => a - b) }];
+	});
+}
+
+function windowsOf({ ageFromM, observed }: EvidenceRide): Window[] {
+	return observed.map(({ fromM, toM }) => ({ from: ageFromM + fromM, to: ageFromM + toM }));
+}
+
+function joined(windows: readonly Window[]): Window[] {
+	const all: { from: number; to: number }[] = [];
+	for (const { from, to } of [...windows].sort((a, b) => a.from - b.from)) {
+		const last = all[all.length - 1];
+		if (last && from <= last.to + TOUCHING_M) last.to = Math.max(last.to, to);
+		else if (to > from) all.push({ from, to });
+	}
+	return all;
+}
+
+/** more windows than this are gathered in as many cells: fits would take seconds for nothing */
+const MOST_WINDOWS = 500;
+
+/**
+ * As many observed metres in each cell of the age axis, in one window a cell. It moves an age by at most a
+ * cell, a five-hundredth of the wheel's life.
+ */
+function gathered(windows: readonly Window[]): Window[] {
+	if (windows.length <= MOST_WINDOWS) return [...windows];
+	const cellM = windows[windows.length - 1].to / MOST_WINDOWS;
+	const observedM = new Float64Array(MOST_WINDOWS);
+	for (const window of windows)
+		for (let from = window.from; from < window.to;) {
+			const cell = Math.min(MOST_WINDOWS - 1, Math.floor(from / cellM));
+			const to = cell === MOST_WINDOWS - 1 ? window.to : Math.min(window.to, (cell + 1) * cellM);
+			observedM[cell] += to - from;
+			from = to;
+		}
+	return [...observedM].flatMap((length, cell) =>
+		length > 0 ? [{ from: cell * cellM, to: cell * cellM + Math.min(length, cellM * (1 - 1e-9)) }] : []
+	);
+}
+
+/** An event begins on an observed stretch; stored metres are rounded, so it may lie a little beside it. */
+function withinWindows(windows: readonly Window[], ageM: number): number {
+	let nearest = NaN;
+	for (const { from, to } of windows) {
+		// the age 0 has no logarithm: an event there came within the first metre
+		const inside = Math.max(Math.min(Math.max(ageM, from), to), Math.min(1, to));
+		if (Number.isNaN(nearest) || Math.abs(inside - ageM) < Math.abs(nearest - ageM)) nearest = inside;
+	}
+	return nearest;
+}
