@@ -11,6 +11,8 @@ import { LedgerRefusal } from '../refusal';
 import { readSetting, writeSetting } from '../settings/storedSetting';
 import { storeFile } from '../store/storeFile';
 import { exampleState } from './exampleState';
+import { freeName } from './freeName';
+import { installUpkeep } from './installUpkeep';
 import { readProgramme, type Programme } from './programmeFile';
 
 interface ExampleIds {
@@ -26,7 +28,13 @@ interface ExampleIds {
  */
 export async function installExample(ledger: Ledger, actor: Actor): Promise<void> {
 	const { folder, programme } = readProgramme();
-	const ids = ledger.database.transaction(() => addHardware(ledger, actor, programme)).immediate();
+	const ids = ledger.database
+		.transaction(() => {
+			const added = addHardware(ledger, actor, programme);
+			installUpkeep(ledger, actor, folder, added.wheels);
+			return added;
+		})
+		.immediate();
 	const lapsMeanSlips = new Map(programme.riders.map((rider) => [rider.code, rider.lapsMeanSlips]));
 	for (const ride of programme.rides) {
 		const name = basename(ride.file);
@@ -90,13 +98,4 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 	if (readSetting(ledger, 'timeZone') === null) writeSetting(ledger, 'timeZone', programme.workshop.timeZone);
 	leaveTrail(ledger, actor, 'installed', 'example', 'all', { rides: programme.rides.length });
 	return { wheels, riders };
-}
-
-/** The workshop may have a wheel or build of this name itself. */
-function freeName(ledger: Ledger, table: 'wheel' | 'build', name: string): string {
-	const taken = ledger.database.prepare(`SELECT 1 FROM ${table} WHERE name = ?`);
-	let free = name;
-	for (let number = 1; taken.get(free); number++)
-		free = `${name} (example${number === 1 ? '' : ` ${number}`})`;
-	return free;
 }

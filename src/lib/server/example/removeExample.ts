@@ -40,6 +40,12 @@ const STEPS = [
 	`UPDATE ride SET twin_of = NULL WHERE example = 1`,
 	'DELETE FROM ride WHERE example = 1',
 	`DELETE FROM fitted_period WHERE wheel_id IN (${EXAMPLE_WHEELS}) OR build_id IN (${EXAMPLE_BUILDS})`,
+	...['service', 'odometer_reading', 'unlogged_distance'].map(
+		(table) => `DELETE FROM ${table} WHERE wheel_id IN (${EXAMPLE_WHEELS})`
+	),
+	`DELETE FROM wheel_on_bike WHERE wheel_id IN (${EXAMPLE_WHEELS})
+		OR bike_id IN (SELECT id FROM bike WHERE example = 1)`,
+	'DELETE FROM bike WHERE example = 1',
 	'DELETE FROM build WHERE example = 1',
 	'DELETE FROM wheel WHERE example = 1',
 	'DELETE FROM person WHERE example = 1',
