@@ -1,0 +1,35 @@
+import {
+	getLedger,
+	INCIDENT_KINDS,
+	INCIDENT_SEVERITIES,
+	incidentsOfWheel,
+	listPeople,
+	reportIncident,
+	wheelView
+} from '$lib/server';
+import { error } from '@sveltejs/kit';
+import { actorOf, answered, pathId } from '../../../forms';
+import { incidentOfForm } from './incidentForm';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ params }) => {
+	const ledger = getLedger();
+	const wheel = wheelView(ledger, pathId(params.id));
+	if (!wheel) error(404, 'This wheel is not in the ledger.');
+	return {
+		wheel: { id: wheel.id, name: wheel.name, example: wheel.example },
+		incidents: incidentsOfWheel(ledger, wheel.id),
+		kinds: INCIDENT_KINDS,
+		severities: INCIDENT_SEVERITIES,
+		people: listPeople(ledger)
+	};
+};
+
+export const actions: Actions = {
+	report: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => ({
+			reported: reportIncident(getLedger(), actorOf(locals), pathId(params.id), incidentOfForm(form))
+		}));
+	}
+};

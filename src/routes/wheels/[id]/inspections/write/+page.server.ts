@@ -1,0 +1,53 @@
+import {
+	correctInspection,
+	getLedger,
+	getSettings,
+	INSPECTION_KINDS,
+	inspectionsOfWheel,
+	inspectionView,
+	LedgerRefusal,
+	listPeople,
+	recordInspection,
+	wheelView
+} from '$lib/server';
+import { zonedInstant } from '$lib/ui/zonedInstant';
+import { error, redirect } from '@sveltejs/kit';
+import { actorOf, answered, pathId, rowId, text } from '../../../../forms';
+import { inspectionOfForm } from './inspectionForm';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ params, url, locals }) => {
+	const ledger = getLedger();
+	const wheel = wheelView(ledger, pathId(params.id));
+	if (!wheel) error(404, 'This wheel is not in the ledger.');
+	const wanted = url.searchParams.get('inspection');
+	const corrected = wanted === null ? null : inspectionView(ledger, wheel.id, pathId(wanted));
+	if (wanted !== null && !corrected) error(404, 'This inspection is not in the ledger.');
+	return {
+		wheel: { id: wheel.id, name: wheel.name, example: wheel.example },
+		corrected,
+		// the same places each time make a series
+		like: corrected ?? inspectionsOfWheel(ledger, wheel.id)[0] ?? null,
+		kinds: INSPECTION_KINDS,
+		people: listPeople(ledger),
+		actorId: locals.actor?.personId ?? null
+	};
+};
+
+export const actions: Actions = {
+	default: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const wheelId = pathId(params.id);
+		const inspectionId = rowId(form, 'inspection');
+		const kept = await answered(() => {
+			const actor = actorOf(locals);
+			const at = zonedInstant(text(form, 'at'), getSettings(getLedger()).timeZone);
+			if (!at) throw new LedgerRefusal('wrong-value', 'Give the day and the time of day.');
+			const inspection = inspectionOfForm(form, at);
+			if (inspectionId === null) return { id: recordInspection(getLedger(), actor, wheelId, inspection) };
+			correctInspection(getLedger(), actor, inspectionId, inspection, rowId(form, 'version') ?? 0);
+			return { id: inspectionId };
+		});
+		return 'id' in kept ? redirect(303, `/wheels/${wheelId}/inspections/${kept.id}`) : kept;
+	}
+};
