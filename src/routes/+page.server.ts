@@ -1,4 +1,12 @@
-import { exampleState, falseAlarms, getLedger, listRides, openMarks, programmeRows } from '$lib/server';
+import {
+	exampleState,
+	falseAlarms,
+	getLedger,
+	listRides,
+	openMarks,
+	programmeRows,
+	versionWaits
+} from '$lib/server';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = () => {
@@ -8,6 +16,7 @@ export const load: PageServerLoad = () => {
 		example: exampleState(ledger),
 		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
 		ridesWithOpenMarks: openMarks(ledger).size,
-		falseAlarms: falseAlarms(ledger)
+		falseAlarms: falseAlarms(ledger),
+		versionWaits: versionWaits(ledger)
 	};
 };

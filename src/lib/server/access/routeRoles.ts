@@ -36,6 +36,7 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/wheels/[id]/incidents': { read: 'rider', write: 'rider' },
 	'/wheels/[id]/incidents/[incident]': { read: 'rider', write: 'engineer' },
 	'/compare': { read: 'rider', write: 'engineer' },
+	'/versions': { read: 'rider', write: 'engineer' },
 	'/settings': { read: 'rider', write: 'engineer' },
 	'/uploads': { read: 'rider', write: 'rider' },
 	'/uploads/[id]': { read: 'rider', write: 'rider' },

@@ -85,3 +85,8 @@ function failedRides(ledger: Ledger): FailedRide[] {
 		)
 		.all({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS });
 }
+
+/** Whether a newer version is complete and waits for a person; cheap where there is none. */
+export function versionWaits(ledger: Ledger): boolean {
+	return currentVersion(ledger) < ANALYSIS_VERSION && versionState(ledger).waits;
+}

@@ -14,6 +14,7 @@ import {
 	REJECT_REASONS,
 	restoreRide,
 	rideAnswersView,
+	rideStages,
 	rideView,
 	splitRide,
 	SURFACES,
@@ -34,6 +35,7 @@ export const load: PageServerLoad = ({ params }) => {
 	if (!ride || !said) error(404, 'This ride is not in the ledger.');
 	return {
 		ride,
+		stages: rideStages(ledger, ride.id)!,
 		said,
 		surfaces: [...SURFACES],
 		bikes: bikesToChoose(ledger).map(named),
