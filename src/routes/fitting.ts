@@ -48,7 +48,8 @@ export function withdrawFromForm(form: FormData, actor: Actor): void {
 	withdrawFittedPeriod(getLedger(), actor, neededId(form, 'period'), text(form, 'reason'));
 }
 
-function workshopInstant(form: FormData, name: string): string {
+/** Day and time of a form in the workshop's zone, as an instant. */
+export function workshopInstant(form: FormData, name: string): string {
 	const instant = zonedInstant(text(form, name), getSettings(getLedger()).timeZone);
 	if (!instant)
 		throw new LedgerRefusal('wrong-value', 'Give the day and the time of day, as in 2026-05-04 18:30.');

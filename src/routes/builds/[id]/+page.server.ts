@@ -1,15 +1,30 @@
-import { error } from '@sveltejs/kit';
-import { buildView, falseAlarms, getLedger, listWheels } from '$lib/server';
+import { error, redirect } from '@sveltejs/kit';
+import {
+	buildHardware,
+	buildView,
+	copyBuild,
+	falseAlarms,
+	getLedger,
+	listWheels,
+	makeRevision,
+	putInTest,
+	takeBuildBackIn,
+	withdrawBuild
+} from '$lib/server';
+import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
-import { actorOf, answered, pathId } from '../../forms';
+import { actorOf, answered, pathId, text } from '../../forms';
+import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
 	const ledger = getLedger();
 	const build = buildView(ledger, pathId(params.id));
-	if (!build) error(404, 'This build is not in the ledger.');
+	const hardware = buildHardware(ledger, pathId(params.id));
+	if (!build || !hardware) error(404, 'This build is not in the ledger.');
 	return {
 		build,
+		hardware,
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
 		falseAlarms: falseAlarms(ledger)
 	};
@@ -31,5 +46,52 @@ export const actions: Actions = {
 	withdraw: async ({ request, locals }) => {
 		const form = await request.formData();
 		return answered(() => withdrawFromForm(form, actorOf(locals)));
+	},
+	check: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => benchCheckFromForm(form, actorOf(locals), pathId(params.id)));
+	},
+	override: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => overrideFromForm(form, actorOf(locals), pathId(params.id)));
+	},
+	test: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const told = text(form, 'told') === 'yes';
+		return answered(() => putInTest(getLedger(), actorOf(locals), pathId(params.id), told));
+	},
+	withdrawBuild: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const reason = text(form, 'reason');
+		return answered(() => withdrawBuild(getLedger(), actorOf(locals), pathId(params.id), reason));
+	},
+	takeBackIn: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const reason = text(form, 'reason');
+		return answered(() => takeBuildBackIn(getLedger(), actorOf(locals), pathId(params.id), reason));
+	},
+	revise: async ({ locals, params }) => {
+		const made = await answered(() => ({
+			id: makeRevision(getLedger(), actorOf(locals), pathId(params.id))
+		}));
+		return 'id' in made ? redirect(303, `/builds/${made.id}/edit`) : made;
+	},
+	copy: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const name = text(form, 'name');
+		const made = await answered(() => ({
+			id: copyBuild(getLedger(), actorOf(locals), pathId(params.id), name)
+		}));
+		return 'id' in made ? redirect(303, `/builds/${made.id}/edit`) : made;
+	},
+	attach: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'build', subjectId: pathId(params.id) } as const;
+		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	withdrawAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'build', subjectId: pathId(params.id) } as const;
+		return answered(() => withdrawAttachmentFromForm(form, actorOf(locals), of));
 	}
 };

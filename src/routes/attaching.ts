@@ -1,0 +1,27 @@
+import { attachFile, getLedger, withdrawAttachment, type Actor, type AttachmentSubject } from '$lib/server';
+import { neededId, text } from './forms';
+
+/** Attaches the file of the form `Attachments.svelte` to a thing. */
+export async function attachFromForm(
+	form: FormData,
+	actor: Actor,
+	of: { subject: AttachmentSubject; subjectId: number }
+): Promise<void> {
+	const file = form.get('file');
+	const chosen = file instanceof File ? file : new File([], '');
+	await attachFile(getLedger(), actor, {
+		...of,
+		name: chosen.name,
+		bytes: new Uint8Array(await chosen.arrayBuffer()),
+		caption: text(form, 'caption')
+	});
+}
+
+/** Takes an attachment of a thing out of sight, with the reason of the form. */
+export function withdrawAttachmentFromForm(
+	form: FormData,
+	actor: Actor,
+	of: { subject: AttachmentSubject; subjectId: number }
+): void {
+	withdrawAttachment(getLedger(), actor, of, neededId(form, 'attachment'), text(form, 'reason'));
+}

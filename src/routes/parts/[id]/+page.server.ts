@@ -1,0 +1,24 @@
+import { getLedger, partView } from '$lib/server';
+import { error } from '@sveltejs/kit';
+import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
+import { actorOf, answered, pathId } from '../../forms';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ params }) => {
+	const part = partView(getLedger(), pathId(params.id));
+	if (!part) error(404, 'This part is not in the ledger.');
+	return { part };
+};
+
+export const actions: Actions = {
+	attach: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'part', subjectId: pathId(params.id) } as const;
+		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	withdrawAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'part', subjectId: pathId(params.id) } as const;
+		return answered(() => withdrawAttachmentFromForm(form, actorOf(locals), of));
+	}
+};
