@@ -12,6 +12,7 @@ import {
 	type FindingInput,
 	type InspectionInput
 } from '$lib/server';
+import { addPerson } from '$lib/server/people/people';
 import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
 
 const at = (hours: number) => new Date(START_MS + hours * HOUR_MS).toISOString();
@@ -104,6 +105,15 @@ describe('an inspection', () => {
 			'exists from'
 		);
 		expect(rowsOf(ledger, 'SELECT 1 FROM inspection UNION ALL SELECT 1 FROM inspection_finding')).toEqual([]);
+	});
+
+	it('on a wheel of the workshop is not by a rider of the invented one, who goes with it', () => {
+		const { ledger, actor, wheelId, inspection } = withWheel();
+		const rider = addPerson(ledger, { name: 'R1 of the example', role: 'rider', example: true });
+		const by = { ...inspection(1, [height(1)]), inspectedBy: rider.id };
+		expect(() => recordInspection(ledger, actor, wheelId, by)).toThrow('Riders of the example workshop');
+		ledger.database.prepare('UPDATE wheel SET example = 1').run();
+		recordInspection(ledger, actor, wheelId, by);
 	});
 
 	it('is corrected with a trail, by one person at a time, and withdrawn with a reason', () => {

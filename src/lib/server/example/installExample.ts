@@ -12,11 +12,13 @@ import { readSetting, writeSetting } from '../settings/storedSetting';
 import { storeFile } from '../store/storeFile';
 import { exampleState } from './exampleState';
 import { freeName } from './freeName';
+import { installInspections } from './installInspections';
 import { installUpkeep } from './installUpkeep';
 import { readProgramme, type Programme } from './programmeFile';
 
 interface ExampleIds {
 	wheels: Map<string, number>;
+	builds: Map<string, number>;
 	riders: Map<string, number>;
 }
 
@@ -32,6 +34,7 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 		.transaction(() => {
 			const added = addHardware(ledger, actor, programme);
 			installUpkeep(ledger, actor, folder, added.wheels);
+			installInspections(ledger, actor, folder, added);
 			return added;
 		})
 		.immediate();
@@ -97,5 +100,5 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 	writeSetting(ledger, 'started', 'example');
 	if (readSetting(ledger, 'timeZone') === null) writeSetting(ledger, 'timeZone', programme.workshop.timeZone);
 	leaveTrail(ledger, actor, 'installed', 'example', 'all', { rides: programme.rides.length });
-	return { wheels, riders };
+	return { wheels, builds, riders };
 }

@@ -9,6 +9,7 @@ import { sourcePath } from '../store/sourceStore';
 const EXAMPLE_RIDES = 'SELECT id FROM ride WHERE example = 1';
 const EXAMPLE_WHEELS = 'SELECT id FROM wheel WHERE example = 1';
 const EXAMPLE_BUILDS = 'SELECT id FROM build WHERE example = 1';
+const EXAMPLE_INSPECTIONS = `SELECT id FROM inspection WHERE wheel_id IN (${EXAMPLE_WHEELS})`;
 
 /** In this order nothing refers to a row that is gone. */
 const STEPS = [
@@ -46,6 +47,18 @@ const STEPS = [
 	`DELETE FROM wheel_on_bike WHERE wheel_id IN (${EXAMPLE_WHEELS})
 		OR bike_id IN (SELECT id FROM bike WHERE example = 1)`,
 	'DELETE FROM bike WHERE example = 1',
+	`DELETE FROM incident_closing WHERE incident_id IN
+		(SELECT id FROM incident WHERE wheel_id IN (${EXAMPLE_WHEELS}))`,
+	`DELETE FROM incident WHERE wheel_id IN (${EXAMPLE_WHEELS})`,
+	`DELETE FROM inspection_value WHERE finding_id IN
+		(SELECT id FROM inspection_finding WHERE inspection_id IN (${EXAMPLE_INSPECTIONS}))`,
+	`DELETE FROM inspection_finding WHERE inspection_id IN (${EXAMPLE_INSPECTIONS})`,
+	`DELETE FROM inspection WHERE id IN (${EXAMPLE_INSPECTIONS})`,
+	`DELETE FROM hub_stack_element WHERE hub_stack_id IN
+		(SELECT id FROM hub_stack WHERE build_id IN (${EXAMPLE_BUILDS}))`,
+	`UPDATE hub_stack_element SET part_id = NULL WHERE part_id IN (SELECT id FROM part WHERE example = 1)`,
+	`DELETE FROM hub_stack WHERE build_id IN (${EXAMPLE_BUILDS})`,
+	'DELETE FROM stocked_spacer WHERE example = 1',
 	'DELETE FROM build WHERE example = 1',
 	'DELETE FROM wheel WHERE example = 1',
 	'DELETE FROM person WHERE example = 1',

@@ -12,7 +12,7 @@ import {
 	type IncidentRecord,
 	type IncidentSeverity
 } from './incidentsRows';
-import { checkOdometer } from './inspectionsInput';
+import { checkOdometer, refuseStranger } from './inspectionsInput';
 import { refuseBeforeWheel, refuseFuture } from './periodRows';
 import { findWheel } from './wheels';
 
@@ -126,8 +126,8 @@ function checkIncident(
 	if (!INCIDENT_SEVERITIES.includes(input.severity as IncidentSeverity))
 		throw new LedgerRefusal('wrong-value', 'Say how bad it was, from noticed to a fall.');
 	const { reportedBy } = input;
-	if (reportedBy !== null && !ledger.database.prepare('SELECT 1 FROM person WHERE id = ?').get(reportedBy))
-		throw new LedgerRefusal('not-found', 'The person who reported it is not in the ledger.');
+	if (reportedBy !== null)
+		refuseStranger(ledger, wheel, reportedBy, 'The person who reported it is not in the ledger.');
 	return {
 		atMs,
 		reportedBy,

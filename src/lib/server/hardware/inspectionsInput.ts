@@ -54,9 +54,12 @@ export interface CheckedInspection {
  *
  * @throws LedgerRefusal wrong-value that names the finding and the value; not-found for an unknown person
  */
-export function checkInspection(ledger: Ledger, input: InspectionInput): CheckedInspection {
-	if (!ledger.database.prepare('SELECT 1 FROM person WHERE id = ?').get(input.inspectedBy))
-		throw new LedgerRefusal('not-found', 'Say who inspected the wheel.');
+export function checkInspection(
+	ledger: Ledger,
+	wheel: { example: number },
+	input: InspectionInput
+): CheckedInspection {
+	refuseStranger(ledger, wheel, input.inspectedBy, 'Say who inspected the wheel.');
 	if (input.findings.length === 0)
 		throw new LedgerRefusal('wrong-value', 'Write down at least one thing that was looked at.');
 	if (input.findings.length > 40)
@@ -70,6 +73,26 @@ export function checkInspection(ledger: Ledger, input: InspectionInput): Checked
 		note: checkText('The note', input.note, { min: 0, max: 2000 }),
 		findings
 	};
+}
+
+/**
+ * Who is named must be in the ledger; riders of the invented workshop go with it and can stand for nothing on
+ * a wheel that stays.
+ *
+ * @throws LedgerRefusal not-found with the sentence; wrong-value for a rider of the example
+ */
+export function refuseStranger(
+	ledger: Ledger,
+	wheel: { example: number },
+	personId: number,
+	sentence: string
+): void {
+	const person = ledger.database
+		.prepare<[number], { example: number }>('SELECT example FROM person WHERE id = ?')
+		.get(personId);
+	if (!person) throw new LedgerRefusal('not-found', sentence);
+	if (person.example > wheel.example)
+		throw new LedgerRefusal('wrong-value', 'Riders of the example workshop ride its own wheels only.');
 }
 
 /** @throws LedgerRefusal wrong-value */

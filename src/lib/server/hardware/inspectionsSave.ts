@@ -26,7 +26,7 @@ export function recordInspection(
 	return ledger.database
 		.transaction((): number => {
 			const wheel = findWheel(ledger, wheelId);
-			const inspection = checkInspection(ledger, input);
+			const inspection = checkInspection(ledger, wheel, input);
 			if (!options.example) refuseFuture(ledger, inspection.atMs);
 			refuseBeforeWheel(ledger, wheel, inspection.atMs);
 			const { lastInsertRowid } = ledger.database
@@ -63,10 +63,11 @@ export function correctInspection(
 	ledger.database
 		.transaction(() => {
 			const before = findInspection(ledger, inspectionId);
-			const inspection = checkInspection(ledger, input);
+			const wheel = findWheel(ledger, before.wheelId);
+			const inspection = checkInspection(ledger, wheel, input);
 			refuseStale(before, seenVersion);
 			refuseFuture(ledger, inspection.atMs);
-			refuseBeforeWheel(ledger, findWheel(ledger, before.wheelId), inspection.atMs);
+			refuseBeforeWheel(ledger, wheel, inspection.atMs);
 			ledger.database
 				.prepare(
 					`UPDATE inspection SET at_ms = @atMs, odometer_m = @odometerM, inspected_by = @inspectedBy,

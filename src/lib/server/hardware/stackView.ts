@@ -148,9 +148,14 @@ function notJudged(
 	if (sums.endFloat === null) missing.push('End float: no element says what a thicker one does to it.');
 	if (rim.offsetMm === null)
 		missing.push('Rim: where it stands was not measured on this stack nor on the one it was dished on.');
-	else if (rim.wantedMm === null)
-		missing.push('Rim: the wheels of this build say nowhere where it is wanted.');
+	else if (rim.wantedMm === null) missing.push(whyNoRim(wheels));
 	return missing;
+}
+
+function whyNoRim(wheels: readonly WheelForStack[]): string {
+	const known = wheels.filter((wheel) => wheel.rimOffsetWantedMm !== null);
+	if (known.length === 0) return 'Rim: no wheel of this build says where it is wanted.';
+	return 'Rim: the wheels of this build want it at different places; hold it against each wheel.';
 }
 
 function whyNoWidth(wheels: readonly WheelForStack[]): string {
