@@ -43,7 +43,8 @@ export async function analyseBytes(
 			marksS: analysis.marksS,
 			gaps: analysis.gaps,
 			pauses: ride.pauses,
-			bike
+			bike,
+			learning: analysis.learning
 		},
 		channels: packTraces(ride, analysis.traces)
 	};

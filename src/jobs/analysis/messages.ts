@@ -1,4 +1,5 @@
 import type { Bike, Gear } from '$lib/drivetrain/bike';
+import type { RideLearning } from '$lib/drivetrain/rideLearning';
 import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
 import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
@@ -58,6 +59,8 @@ export interface ResultDetail {
 	readonly pauses: readonly Span[];
 	/** what the analysis was told of the bike; results of older programs do not say it: nothing */
 	readonly bike?: Bike;
+	/** what the ride tells of its bike and sensors; results of older programs have none */
+	readonly learning?: RideLearning;
 }
 
 /** Everything that the ledger keeps of one file. */

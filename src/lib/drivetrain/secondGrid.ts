@@ -1,4 +1,5 @@
-import type { Channel, Ride } from '$lib/ride/ride';
+import type { Ride } from '$lib/ride/ride';
+import { toSeconds } from './toSeconds';
 
 /** The ride at one value a second: index = whole seconds from the first record, NaN = not recorded. */
 export interface SecondGrid {
@@ -20,22 +21,6 @@ export interface SecondGrid {
 
 /** Speed and distance are carried over missing records for at most this long. */
 const FILL_LIMIT_S = 10;
-
-/** Means of a channel over whole seconds (a 1 Hz recording has one value in each); NaN where there is none. */
-function toSeconds(channel: Channel | undefined, seconds: number): Float64Array {
-	const sum = new Float64Array(seconds);
-	const count = new Float64Array(seconds);
-	if (channel) {
-		for (let i = 0; i < channel.timeS.length; i++) {
-			const second = Math.floor(channel.timeS[i] + 1e-6);
-			if (second < 0 || second >= seconds || Number.isNaN(channel.value[i])) continue;
-			sum[second] += channel.value[i];
-			count[second]++;
-		}
-	}
-	for (let second = 0; second < seconds; second++) sum[second] /= count[second];
-	return sum;
-}
 
 function fillShortGaps(values: Float64Array): Float64Array {
 	let last = -1;

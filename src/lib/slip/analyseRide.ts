@@ -1,7 +1,7 @@
 import type { Bike } from '$lib/drivetrain/bike';
-import { cadenceByTurn } from '$lib/drivetrain/cadenceByTurn';
 import { driveSignals } from '$lib/drivetrain/driveSignals';
 import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
+import { rideLearning } from '$lib/drivetrain/rideLearning';
 import { secondGrid, type SecondGrid } from '$lib/drivetrain/secondGrid';
 import type { Ride } from '$lib/ride/ride';
 import { DRIVE_STATES, type ObservedStretch, type RideAnalysis } from './analysis';
@@ -44,10 +44,11 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 		context,
 		taken.map(({ placed }) => placed)
 	);
+	const learning = rideLearning(ride, context.signals, named, bike);
 	const facts = {
 		powerAt,
 		followsHub: speedFollowsHub(ride, bike),
-		byTurn: !ride.irregular && cadenceByTurn(grid.cadenceRpm)
+		byTurn: learning.cadenceByTurn
 	};
 	const seen = (second: number) => isObserved(observed, second);
 	const found = logger
@@ -67,7 +68,8 @@ export function analyseRide(ride: Ride, bike: Bike = {}): RideAnalysis {
 		observed,
 		events,
 		gears: named.gears,
-		warnings: [...ride.warnings, ...rideWarnings(ride, context, bike, named)],
+		warnings: [...ride.warnings, ...rideWarnings(ride, context, bike, named, learning)],
+		learning,
 		marksS,
 		gaps: ride.gaps,
 		exposure: rideExposure(context, states, observed, marksS, powerAt),

@@ -1,4 +1,5 @@
 import type { Gear } from '$lib/drivetrain/bike';
+import type { RideLearning } from '$lib/drivetrain/rideLearning';
 import type { RideWarning, Span } from '$lib/ride/ride';
 import type { RideExposure } from './exposure';
 
@@ -43,9 +44,9 @@ export interface SlipEvent {
 	readonly startS: number;
 	readonly endS: number;
 	readonly kind: EventKind;
-	/** degrees that the crank gained on the engaged cadence */
+	/** degrees that the crank gained on the engaged cadence; on the ground, for a tyre that spun */
 	readonly overrunCrankDeg: WithLimits;
-	/** the same in hub degrees (crank degrees x ratio) */
+	/** the same in hub degrees (crank degrees x ratio); its limits are those of the crank degrees x the same ratio */
 	readonly overrunHubDeg: number;
 	readonly gear: Gear | null;
 	/** mean hub torque in the last engaged seconds before onset, Nm; null = not known */
@@ -97,6 +98,8 @@ export interface RideAnalysis {
 	readonly events: readonly SlipEvent[];
 	readonly gears: readonly Gear[];
 	readonly warnings: readonly RideWarning[];
+	/** what the ride tells of its bike and sensors, beside what was stated */
+	readonly learning: RideLearning;
 	/** rider's laps, seconds from the first record */
 	readonly marksS: readonly number[];
 	readonly gaps: readonly Span[];
