@@ -155,7 +155,14 @@ export type { TrendView } from './evidence/lifeOfBuild';
 export { checkedOdometer, type OdometerView } from './hardware/odometerView';
 export { createBike, updateBike, type BikeInput } from './hardware/bikes';
 export { POWER_PLACES, SPEED_SENSORS, type PowerPlace, type SpeedSensorPlace } from './hardware/bikeRows';
-export { bikeView, listBikes, wheelsBikes, type BikeRow, type BikeView, type OnBikeView } from './hardware/bikeViews';
+export {
+	bikeView,
+	listBikes,
+	wheelsBikes,
+	type BikeRow,
+	type BikeView,
+	type OnBikeView
+} from './hardware/bikeViews';
 export type { BikeGearsView } from './hardware/bikeGears';
 export { recordOdometer } from './hardware/odometerReadings';
 export { partDistances, type PartDistance } from './hardware/partDistances';
@@ -173,3 +180,8 @@ export { anonymisePerson, type NameFound } from './people/anonymisePerson';
 export { createPerson, updatePerson, type PersonInput } from './people/changePerson';
 export { peopleFacts, type PersonFacts } from './people/personFacts';
 export { partChoices, type PartChoice } from './hardware/stackParts';
+export { peopleForWheel } from './hardware/inspectionsPeople';
+export { exportArchive, type ExportOptions } from './archive/exportArchive';
+export { exportTables } from './archive/exportTables';
+export { restoreArchive, type RestoreOutcome } from './archive/restoreArchive';
+export { ledgerSchema, type LedgerSchema } from './archive/ledgerSchema';

@@ -2,6 +2,7 @@ import { createBuild, createWheel, getLedger, listBuilds, listWheels } from '$li
 import { redirect } from '@sveltejs/kit';
 import { actorOf, answered, decimal, text } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
+import { wheelInput } from './wheelInput';
 
 export const load: PageServerLoad = () => {
 	const ledger = getLedger();
@@ -12,11 +13,7 @@ export const actions: Actions = {
 	wheel: async ({ request, locals }) => {
 		const form = await request.formData();
 		const made = await answered(() => ({
-			id: createWheel(getLedger(), actorOf(locals), {
-				name: text(form, 'name'),
-				hub: text(form, 'hub'),
-				circumferenceM: decimal(form, 'circumferenceM')
-			})
+			id: createWheel(getLedger(), actorOf(locals), wheelInput(form))
 		}));
 		return 'id' in made ? redirect(303, `/wheels/${made.id}`) : made;
 	},

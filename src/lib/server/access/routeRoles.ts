@@ -43,6 +43,10 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/wheels/[id]/inspections/[inspection]': { read: 'rider', write: 'engineer' },
 	'/wheels/[id]/incidents': { read: 'rider', write: 'rider' },
 	'/wheels/[id]/incidents/[incident]': { read: 'rider', write: 'engineer' },
+	'/bikes': { read: 'rider', write: 'engineer' },
+	'/bikes/[id]': { read: 'rider', write: 'engineer' },
+	// functions of the people decide: riders see and change themselves alone
+	'/people': { read: 'rider', write: 'rider' },
 	'/compare': { read: 'rider', write: 'engineer' },
 	'/versions': { read: 'rider', write: 'engineer' },
 	'/settings': { read: 'rider', write: 'engineer' },

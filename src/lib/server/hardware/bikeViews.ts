@@ -62,6 +62,14 @@ export function bikeView(ledger: Ledger, bikeId: number): BikeView | null {
 	};
 }
 
+/** On which bikes a wheel was, the newest first. */
+export function wheelsBikes(ledger: Ledger, wheelId: number): OnBikeView[] {
+	return listOnBikes(ledger)
+		.filter((row) => row.wheelId === wheelId)
+		.map(onBikeView)
+		.reverse();
+}
+
 /** The bike of a ride: a person's word, else the bike that carried the wheel; null when neither says. */
 export function bikeIdOf(ride: RideFacts, onBikes: readonly OnBikeRecord[]): number | null {
 	return ride.bikeId ?? onBikeAt(onBikes, ride.wheelId, ride.startMs)?.bikeId ?? null;

@@ -10,6 +10,7 @@ import { listBuildRecords } from './builds';
 import { axisOfWheel, sumOf, type DistanceSum, type WheelPiece } from './distances';
 import { listPeriods } from './periodRows';
 import { listServices, type ServiceRecord } from './services';
+import { listUnloggedDistance } from './unloggedDistance';
 import { listOnBikes, onBikeAt } from './wheelOnBike';
 import { slipsOnAxis, type SlipOnAxis } from './wheelSlips';
 import { noticesOnAxis, type NoticeOnAxis } from './wheelNotices';
@@ -42,7 +43,7 @@ export interface WheelHistory extends DistanceSum {
 		/** false = it ages the hub and counts in no rate */
 		counted: boolean;
 	}[];
-	unlogged: { id: number; at: Instant; fromM: number; toM: number }[];
+	unlogged: { id: number; at: Instant; fromM: number; toM: number; note: string }[];
 	slips: SlipOnAxis[];
 	notices: NoticeOnAxis[];
 	/** metres that belong to no build: ridden in a gap, or across a change and not answered yet */
@@ -64,6 +65,7 @@ export function wheelHistory(ledger: Ledger, wheelId: number): WheelHistory {
 	const periods = listPeriods(ledger).filter((period) => period.wheelId === wheelId);
 	const names = new Map(listBuildRecords(ledger).map(({ id, name }) => [id, name]));
 	const services = listServices(ledger, wheelId);
+	const notes = new Map(listUnloggedDistance(ledger, wheelId).map(({ id, note }) => [id, note]));
 	return {
 		...sumOf(axis),
 		builds: periods.map((period) => ({
@@ -81,7 +83,13 @@ export function wheelHistory(ledger: Ledger, wheelId: number): WheelHistory {
 		rides: axis.flatMap((piece) => rideOnAxis(piece)),
 		unlogged: axis
 			.filter(({ kind }) => kind === 'unlogged')
-			.map(({ id, startMs, fromM, toM }) => ({ id, at: toInstant(startMs), fromM, toM })),
+			.map(({ id, startMs, fromM, toM }) => ({
+				id,
+				at: toInstant(startMs),
+				fromM,
+				toM,
+				note: notes.get(id) ?? ''
+			})),
 		slips: slipsOnAxis(ledger, axis),
 		notices: noticesOnAxis(ledger, wheelId, axis),
 		withoutBuildM: sumOf(axis.filter(({ buildId }) => buildId === null)).totalM,

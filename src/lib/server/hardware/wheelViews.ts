@@ -4,9 +4,9 @@ import type { Ledger } from '../ledger/openLedger';
 import { partsOfRides } from '../rides/evidenceParts';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
-import type { FittedPeriodView, WheelRow, WheelView } from '../views';
+import type { FittedPeriodView, Instant, WheelRow, WheelView } from '../views';
 import { listBuildRecords } from './builds';
-import { listPeriods } from './periodRows';
+import { listPeriods, withdrawnPeriods } from './periodRows';
 import { listWheelRecords, type WheelRecord } from './wheels';
 
 /** Every wheel with what is on it now and how far it has been ridden. */
@@ -20,6 +20,8 @@ export function listWheels(ledger: Ledger): WheelRow[] {
 /** What a wheel's page shows: the rides and builds, and what is written down of the wheel itself. */
 export interface WheelPage extends WheelView {
 	facts: WheelRecord;
+	/** periods that were written down by mistake */
+	withdrawn: { id: number; build: string; from: Instant; until: Instant | null; reason: string }[];
 }
 
 /** One wheel with its builds over time and its rides, the newest first; null when there is no such wheel. */
@@ -33,7 +35,14 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 		...toRow(ledger, wheel, rides, periods, names),
 		periods: periods.map((period) => toPeriod(period, rides, names)).reverse(),
 		rideList: rideRows(ledger, [...rides].reverse()),
-		facts: wheel
+		facts: wheel,
+		withdrawn: withdrawnPeriods(ledger, wheelId).map(({ id, buildId, fromMs, untilMs, reason }) => ({
+			id,
+			build: names.get(buildId) ?? '',
+			from: toInstant(fromMs),
+			until: untilMs === null ? null : toInstant(untilMs),
+			reason
+		}))
 	};
 }
 

@@ -1,37 +1,65 @@
 import { error } from '@sveltejs/kit';
-import { getLedger, listBuilds, setKnownGood, wheelView } from '$lib/server';
+import {
+	checkedOdometer,
+	getLedger,
+	listBikes,
+	listBuilds,
+	setKnownGood,
+	startCircumference,
+	wheelHistory,
+	wheelsBikes,
+	wheelView
+} from '$lib/server';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
-import type { Actions, PageServerLoad } from './$types';
+import type { Actions, PageServerLoad, RequestEvent } from './$types';
+import { lookedAt } from './lookedAt';
+import {
+	factsFromForm,
+	odometerFromForm,
+	putOnFromForm,
+	serviceFromForm,
+	takeOffFromForm,
+	unloggedFromForm,
+	withdrawRowFromForm
+} from './wheelForms';
 
-export const load: PageServerLoad = ({ params }) => {
+export const load: PageServerLoad = ({ params, url }) => {
 	const ledger = getLedger();
 	const wheel = wheelView(ledger, pathId(params.id));
 	if (!wheel) error(404, 'This wheel is not in the ledger.');
-	return { wheel, builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })) };
+	return {
+		wheel,
+		history: wheelHistory(ledger, wheel.id),
+		state: lookedAt(ledger, wheel.id, url.searchParams),
+		odometer: checkedOdometer(ledger, wheel.id),
+		onBikes: wheelsBikes(ledger, wheel.id),
+		fromTyreM: startCircumference(wheel.facts),
+		builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })),
+		bikes: listBikes(ledger).map(({ id, name }) => ({ id, name }))
+	};
 };
 
+const withForm =
+	(run: (form: FormData, actor: ReturnType<typeof actorOf>, wheelId: number) => void) =>
+	async ({ request, locals, params }: RequestEvent) => {
+		const form = await request.formData();
+		return answered(() => run(form, actorOf(locals), pathId(params.id)));
+	};
+
 export const actions: Actions = {
-	fit: async ({ request, locals, params }) => {
-		const form = await request.formData();
-		return answered(() => fitFromForm(form, actorOf(locals), { wheelId: pathId(params.id) }));
-	},
-	good: async ({ request, locals, params }) => {
-		const form = await request.formData();
-		return answered(() =>
-			setKnownGood(getLedger(), actorOf(locals), pathId(params.id), text(form, 'good') === 'yes')
-		);
-	},
-	end: async ({ request, locals }) => {
-		const form = await request.formData();
-		return answered(() => endFromForm(form, actorOf(locals)));
-	},
-	correct: async ({ request, locals }) => {
-		const form = await request.formData();
-		return answered(() => correctFromForm(form, actorOf(locals)));
-	},
-	withdraw: async ({ request, locals }) => {
-		const form = await request.formData();
-		return answered(() => withdrawFromForm(form, actorOf(locals)));
-	}
+	fit: withForm((form, actor, wheelId) => fitFromForm(form, actor, { wheelId })),
+	good: withForm((form, actor, wheelId) =>
+		setKnownGood(getLedger(), actor, wheelId, text(form, 'good') === 'yes')
+	),
+	end: withForm(endFromForm),
+	correct: withForm(correctFromForm),
+	withdraw: withForm(withdrawFromForm),
+	service: withForm(serviceFromForm),
+	unlogged: withForm(unloggedFromForm),
+	odometer: withForm(odometerFromForm),
+	putOn: withForm(putOnFromForm),
+	takeOff: withForm(takeOffFromForm),
+	facts: withForm(factsFromForm),
+	withdrawRow: withForm(withdrawRowFromForm)
 };
