@@ -12,6 +12,7 @@ import { readSetting, writeSetting } from '../settings/storedSetting';
 import { storeFile } from '../store/storeFile';
 import { exampleState } from './exampleState';
 import { freeName } from './freeName';
+import { attachDrawings, installBuilds } from './installBuilds';
 import { installInspections } from './installInspections';
 import { installUpkeep } from './installUpkeep';
 import { readProgramme, type Programme } from './programmeFile';
@@ -33,11 +34,13 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 	const ids = ledger.database
 		.transaction(() => {
 			const added = addHardware(ledger, actor, programme);
+			installBuilds(ledger, actor, folder, added.builds);
 			installUpkeep(ledger, actor, folder, added.wheels);
 			installInspections(ledger, actor, folder, added);
 			return added;
 		})
 		.immediate();
+	await attachDrawings(ledger, actor, folder, ids.builds);
 	const lapsMeanSlips = new Map(programme.riders.map((rider) => [rider.code, rider.lapsMeanSlips]));
 	for (const ride of programme.rides) {
 		const name = basename(ride.file);

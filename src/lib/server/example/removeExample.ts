@@ -5,6 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { removeChannels } from '../queue/saveChannels';
 import { writeSetting } from '../settings/storedSetting';
 import { sourcePath } from '../store/sourceStore';
+import { RELEASE_OWN_BUILDS, REMOVE_ATTACHMENTS, REMOVE_BILLS } from './removeBuilds';
 
 const EXAMPLE_RIDES = 'SELECT id FROM ride WHERE example = 1';
 const EXAMPLE_WHEELS = 'SELECT id FROM wheel WHERE example = 1';
@@ -13,6 +14,8 @@ const EXAMPLE_INSPECTIONS = `SELECT id FROM inspection WHERE wheel_id IN (${EXAM
 
 /** In this order nothing refers to a row that is gone. */
 const STEPS = [
+	...RELEASE_OWN_BUILDS,
+	...REMOVE_ATTACHMENTS,
 	// a workshop's own rides stay: those that stood on the example need an answer again
 	`UPDATE ride SET wheel_id = NULL WHERE example = 0 AND wheel_id IN (${EXAMPLE_WHEELS})`,
 	`UPDATE ride SET chosen_build_id = NULL WHERE example = 0 AND chosen_build_id IN (${EXAMPLE_BUILDS})`,
@@ -59,6 +62,7 @@ const STEPS = [
 	`UPDATE hub_stack_element SET part_id = NULL WHERE part_id IN (SELECT id FROM part WHERE example = 1)`,
 	`DELETE FROM hub_stack WHERE build_id IN (${EXAMPLE_BUILDS})`,
 	'DELETE FROM stocked_spacer WHERE example = 1',
+	...REMOVE_BILLS,
 	'DELETE FROM build WHERE example = 1',
 	'DELETE FROM wheel WHERE example = 1',
 	'DELETE FROM person WHERE example = 1',
@@ -73,7 +77,8 @@ const STEPS = [
 export function removeExample(ledger: Ledger, actor: Actor): void {
 	const sources = ledger.database
 		.prepare<[], { sha256: string }>(
-			'SELECT DISTINCT sha256 FROM import WHERE example = 1 AND sha256 IS NOT NULL'
+			`SELECT sha256 FROM import WHERE example = 1 AND sha256 IS NOT NULL
+			UNION SELECT sha256 FROM attachment`
 		)
 		.all();
 	ledger.database

@@ -21,6 +21,7 @@ const ABOUT_IT = ['name', 'description', 'notes', 'builtBy', 'builtMs'] as const
  * only be completed. A change of the hardware (not its completion) ends what a bench check said of it.
  *
  * @param rowVersion that stood in the form
+ * @param options.example the invented programme keeps its dates, whatever this machine's clock says
  * @throws LedgerRefusal not-found; wrong-value; conflict when somebody else changed it meanwhile, when it
  *   can only be completed, when another build has the name, or when a piece is in another hub at that time
  */
@@ -29,14 +30,15 @@ export function changeBuild(
 	actor: Actor,
 	buildId: number,
 	rowVersion: number,
-	input: BuildContentsInput
+	input: BuildContentsInput,
+	options: { example?: boolean } = {}
 ): void {
 	ledger.database
 		.transaction(() => {
 			const { rowVersion: stored, name } = findBuild(ledger, buildId);
 			refuseStale(ledger, 'build', buildId, stored, rowVersion);
 			const before = buildContents(ledger, buildId)!;
-			const checked = checkBuildContents(ledger, input);
+			const checked = checkBuildContents(ledger, input, options);
 			const now = ledger.now();
 			const torques = checked.torques.map((line) => tightenedBy(line, before.torques, actor, now));
 			const after: BuildContents = { ...checked, torques };
