@@ -5,6 +5,7 @@ import {
 	fitBuild,
 	inspectionsOfWheel,
 	inspectionView,
+	peopleForWheel,
 	recordInspection,
 	setHardwareLimits,
 	wearOfWheel,
@@ -112,7 +113,9 @@ describe('an inspection', () => {
 		const rider = addPerson(ledger, { name: 'R1 of the example', role: 'rider', example: true });
 		const by = { ...inspection(1, [height(1)]), inspectedBy: rider.id };
 		expect(() => recordInspection(ledger, actor, wheelId, by)).toThrow('Riders of the example workshop');
+		expect(peopleForWheel(ledger, wheelId).map(({ code }) => code)).toEqual(['P1']);
 		ledger.database.prepare('UPDATE wheel SET example = 1').run();
+		expect(peopleForWheel(ledger, wheelId).map(({ code }) => code)).toEqual(['P1', 'P2']);
 		recordInspection(ledger, actor, wheelId, by);
 	});
 

@@ -5,9 +5,11 @@ import {
 	copyBuild,
 	falseAlarms,
 	getLedger,
+	incidentsOfBuild,
 	listWheels,
 	makeRevision,
 	putInTest,
+	stackPage,
 	takeBuildBackIn,
 	withdrawBuild
 } from '$lib/server';
@@ -25,6 +27,8 @@ export const load: PageServerLoad = ({ params }) => {
 	return {
 		build,
 		hardware,
+		stacks: stackPage(ledger, build.id).stacks,
+		incidents: incidentsOfBuild(ledger, build.id),
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
 		falseAlarms: falseAlarms(ledger)
 	};

@@ -1,4 +1,4 @@
-import { buildHardware, getLedger, toInstant } from '$lib/server';
+import { buildHardware, getLedger, stackPage, toInstant } from '$lib/server';
 import { error } from '@sveltejs/kit';
 import { pathId } from '../../../forms';
 import type { PageServerLoad } from './$types';
@@ -7,5 +7,5 @@ export const load: PageServerLoad = ({ params }) => {
 	const ledger = getLedger();
 	const build = buildHardware(ledger, pathId(params.id));
 	if (!build) error(404, 'This build is not in the ledger.');
-	return { build, printedAt: toInstant(ledger.now()) };
+	return { build, stacks: stackPage(ledger, build.id).stacks, printedAt: toInstant(ledger.now()) };
 };

@@ -3,7 +3,7 @@ import {
 	INCIDENT_KINDS,
 	INCIDENT_SEVERITIES,
 	incidentsOfWheel,
-	listPeople,
+	peopleForWheel,
 	reportIncident,
 	wheelView
 } from '$lib/server';
@@ -21,7 +21,7 @@ export const load: PageServerLoad = ({ params }) => {
 		incidents: incidentsOfWheel(ledger, wheel.id),
 		kinds: INCIDENT_KINDS,
 		severities: INCIDENT_SEVERITIES,
-		people: listPeople(ledger)
+		people: peopleForWheel(ledger, wheel.id)
 	};
 };
 

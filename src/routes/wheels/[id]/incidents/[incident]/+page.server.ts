@@ -6,10 +6,12 @@ import {
 	INCIDENT_OUTCOMES,
 	INCIDENT_SEVERITIES,
 	incidentsOfWheel,
-	listPeople,
+	listAttachments,
+	peopleForWheel,
 	reopenIncident
 } from '$lib/server';
 import { error } from '@sveltejs/kit';
+import { attachFromForm, withdrawAttachmentFromForm } from '../../../../attaching';
 import { actorOf, answered, pathId, rowId, text } from '../../../../forms';
 import { incidentOfForm } from '../incidentForm';
 import type { Actions, PageServerLoad } from './$types';
@@ -21,14 +23,25 @@ export const load: PageServerLoad = ({ params }) => {
 	if (!incident) error(404, 'This incident is not in the ledger.');
 	return {
 		incident,
+		attachments: listAttachments(ledger, 'incident', incident.id),
 		kinds: INCIDENT_KINDS,
 		severities: INCIDENT_SEVERITIES,
 		outcomes: INCIDENT_OUTCOMES,
-		people: listPeople(ledger)
+		people: peopleForWheel(ledger, incident.wheel.id)
 	};
 };
 
 export const actions: Actions = {
+	attach: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'incident', subjectId: pathId(params.incident) } as const;
+		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	withdrawAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'incident', subjectId: pathId(params.incident) } as const;
+		return answered(() => withdrawAttachmentFromForm(form, actorOf(locals), of));
+	},
 	correct: async ({ request, locals, params }) => {
 		const form = await request.formData();
 		return answered(() =>

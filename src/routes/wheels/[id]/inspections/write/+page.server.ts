@@ -6,7 +6,7 @@ import {
 	inspectionsOfWheel,
 	inspectionView,
 	LedgerRefusal,
-	listPeople,
+	peopleForWheel,
 	recordInspection,
 	wheelView
 } from '$lib/server';
@@ -29,7 +29,7 @@ export const load: PageServerLoad = ({ params, url, locals }) => {
 		// the same places each time make a series
 		like: corrected ?? inspectionsOfWheel(ledger, wheel.id)[0] ?? null,
 		kinds: INSPECTION_KINDS,
-		people: listPeople(ledger),
+		people: peopleForWheel(ledger, wheel.id),
 		actorId: locals.actor?.personId ?? null
 	};
 };
