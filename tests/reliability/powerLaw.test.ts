@@ -109,9 +109,10 @@ describe('chiSquareTrendTest', () => {
 		expect(Math.abs(low / seen - 0.1)).toBeLessThan(0.027);
 	});
 
-	it('says nothing without events and refuses one at the very start', () => {
+	it('says nothing without events and with one at the very start', () => {
 		expect(chiSquareTrendTest([watchedFromNew([], 10)])).toBeNull();
-		expect(() => chiSquareTrendTest([watchedFromNew([0, 4], 10)])).toThrow(/very start/);
+		expect(chiSquareTrendTest([watchedFromNew([0, 4], 10)])).toBeNull();
+		expect(chiSquareTrendTest([{ windows: [{ from: 5, to: 9 }], events: [5, 7] }])).toBeNull();
 	});
 });
 
@@ -145,9 +146,12 @@ describe('powerLawProcess', () => {
 		expect(meanGapAtEnd(few, 0.5).upper).toBeLessThan(Infinity);
 	});
 
-	it('takes ties for separate events and refuses ages that have no logarithm or lie outside', () => {
+	it('takes ties for separate events, fits nothing through age 0 and refuses ages outside', () => {
 		expect(powerLawProcess([16.5, 16.5, 40], 50, 'age', 0.9)!.events).toBe(3);
-		expect(() => powerLawProcess([0, 4], 10, 'age', 0.9)).toThrow(/age 0/);
+		expect(powerLawProcess([0, 4], 10, 'age', 0.9)).toBeNull();
+		expect(powerLawInWindows([watchedFromNew([0, 4], 10)], 0.9)).toBeNull();
+		expect(powerLawPooled([watchedFromNew([0, 4], 10)], 'age', 0.9)).toBeNull();
+		expect(trendOfRate([watchedFromNew([0, 4], 10)], 0.9).verdict).toBe('tooFew');
 		expect(() => powerLawProcess([4, 11], 10, 'age', 0.9)).toThrow(/11 lies outside/);
 	});
 });

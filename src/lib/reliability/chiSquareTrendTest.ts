@@ -11,8 +11,8 @@ import type { Ending, WatchedHistory } from './watchedHistory';
  * @param histories one a system; systems may have rates of their own
  * @param ending `event` when watching stopped WITH the last event, which then does not count
  * @returns statistic (chi-square with 2 x events degrees of freedom under a constant rate) and p-values; null
- *   without events
- * @throws RangeError for windows that overlap, events outside them or at the very start of what was watched
+ *   without events, or with one at the very start of what was watched, which has no logarithm
+ * @throws RangeError for windows that overlap or events outside them
  * @example chiSquareTrendTest([watchedFromNew([5, 40, 43, 175, 389, 712, 747, 795, 1299, 1478], 1500)])
  *   // statistic 37.23, pFalling 0.011
  * Source: MIL-HDBK-189C (2011), trend test of the power-law process; NIST/SEMATECH e-Handbook 8.2.3.4.
@@ -27,7 +27,7 @@ export function chiSquareTrendTest(
 	for (const history of watched)
 		for (const age of history.events) {
 			const before = watchedBefore(history, age);
-			if (before === 0) throw new RangeError(`an event at the very start (${age}) has no logarithm`);
+			if (before === 0) return null;
 			events++;
 			statistic += 2 * Math.log(watchedExposure(history) / before);
 		}

@@ -9,16 +9,18 @@ export const ENOUGH_UNITS = 8;
 export interface ClusteredCount extends WeightedCount {
 	/** variance / mean of the sum, 1 or more, as the units themselves show it; 1 without events */
 	readonly ownDispersion: number;
-	/** what `variance` was made with: own dispersion with its uncertainty, or a larger borrowed one */
+	/** what `variance` was made with: the larger of own and borrowed dispersion */
 	readonly usedDispersion: number;
+	/** the same with the own one raised for being estimated from few outings: for limits of this count alone */
+	readonly raisedDispersion: number;
 	/** true: too few events or units to see bursts, and no dispersion was borrowed */
 	readonly assumesSingleEvents: boolean;
 }
 
 /**
  * A count with the variance that whole units (outings) show, so that a burst in one of them does not pass for
- * as many separate events. Where the units show excess scatter it is raised for being estimated from few; a
- * dispersion known from a longer, earlier series can be borrowed, and then holds as the least.
+ * as many separate events. A dispersion known from a longer, earlier series can be borrowed, and then holds as
+ * the least.
  *
  * @param units counts and exposures of outings
  * @param borrowedDispersion variance / mean from a predecessor with many events; 1 or more
@@ -26,8 +28,8 @@ export interface ClusteredCount extends WeightedCount {
  * @throws RangeError for broken counts or exposures
  * @example clusteredCount([{ count: 0, exposure: 40 }, { count: 0, exposure: 55 }]).assumesSingleEvents // true
  * Source: variance of a ratio estimate over whole clusters, Cochran 1977, Sampling Techniques, 3rd ed.,
- * section 9A (from memory). The rise by Student's quantile of the units with events, at most fourfold, is ours:
- * chosen by the coverage simulation.
+ * section 9A (from memory). The raised one takes Student's quantile of the units with events, at most fourfold;
+ * that is ours, chosen by the coverage simulation, as is leaving it out of ratios, which cover without it.
  */
 export function clusteredCount(units: readonly UnitCount[], borrowedDispersion?: number): ClusteredCount {
 	const { count, unitCount, rate } = unitTotals(units);
@@ -42,13 +44,14 @@ export function clusteredCount(units: readonly UnitCount[], borrowedDispersion?:
 	const ownDispersion = known ? Math.max(1, (unitCount / (unitCount - 1)) * (squares / count)) : 1;
 	const rise = (studentQuantile(0.975, Math.max(1, withEvents - 1)) / 1.959964) ** 2;
 	const raised = 1 + (ownDispersion - 1) * Math.min(4, rise);
-	const usedDispersion = Math.max(raised, borrowedDispersion ?? 1);
+	const usedDispersion = Math.max(ownDispersion, borrowedDispersion ?? 1);
 	return {
 		total: count,
 		variance: usedDispersion * count,
 		heaviest: Math.max(heaviest, borrowedDispersion ?? 1),
 		ownDispersion,
 		usedDispersion,
+		raisedDispersion: Math.max(raised, borrowedDispersion ?? 1),
 		assumesSingleEvents:
 			borrowedDispersion === undefined && (count < ENOUGH_EVENTS || unitCount < ENOUGH_UNITS)
 	};

@@ -28,8 +28,9 @@ export interface WindowedPowerLaw {
  *
  * @param histories one a system
  * @param confidence two-sided, 0 < confidence < 1
- * @returns the fit; null without events or when the likelihood has no summit (all events at the edge)
- * @throws RangeError for windows that overlap, events outside them or at age 0, a confidence outside (0, 1)
+ * @returns the fit; null without events, with one at age 0 (it has no logarithm), or when the likelihood has no
+ *   summit (all events at the edge)
+ * @throws RangeError for windows that overlap, events outside them, a confidence outside (0, 1)
  * @example powerLawInWindows([watchedFromNew([0.5, 1, 1.5, 2, 3], 4), watchedFromNew([50], 100)], 0.9)
  *   // shape 0.3444, scale 0.9237
  * Source: likelihood of a Poisson process with intensity scale x shape x t^(shape - 1) over the windows, Rigdon
@@ -43,8 +44,7 @@ export function powerLawInWindows(
 	checkHistories(histories);
 	checkConfidence('confidence', confidence);
 	const events = histories.flatMap((history) => [...history.events]);
-	if (events.length === 0) return null;
-	if (events.some((age) => age <= 0)) throw new RangeError('an event at age 0 has no logarithm');
+	if (events.length === 0 || events.some((age) => age === 0)) return null;
 	const windows = histories.flatMap((history) => [...history.windows]);
 	// ages are divided by the largest, so that powers neither overflow nor vanish
 	const unit = Math.max(...windows.map((window) => window.to));

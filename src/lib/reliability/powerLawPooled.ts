@@ -24,8 +24,8 @@ export interface PooledShape {
  * @param histories one a system, each a single window from 0; ends may differ
  * @param ending whether ends were fixed apart from the events or are the last events
  * @param confidence two-sided, 0 < confidence < 1
- * @returns shape with exact limits and a test of "one shape for all"; null without usable events
- * @throws RangeError for late entry, gaps, events outside or at age 0, a confidence outside (0, 1)
+ * @returns shape with exact limits and a test of "one shape for all"; null without usable events or with one at age 0
+ * @throws RangeError for late entry, gaps, events outside, a confidence outside (0, 1)
  * @example powerLawPooled(threeSystems, 'age', 0.9) // shape 0.615, unbiased 0.598, limits 0.457 to 0.793
  * Source: Crow 1975, AMSAA Technical Report 138, sections 3.1 to 3.3; the comparison of shapes is Bartlett's.
  */
@@ -43,7 +43,7 @@ export function powerLawPooled(
 		.map(({ events, windows }) => ({ n: events.length, sum: logSum(events, windows[0].to) }));
 	const n = groups.reduce((total, group) => total + group.n, 0);
 	const sum = groups.reduce((total, group) => total + group.sum, 0);
-	if (n === 0 || !(sum > 0)) return null;
+	if (n === 0 || !(sum > 0 && sum < Infinity)) return null;
 	const tail = (1 - confidence) / 2;
 	const likelihood = groups.reduce((total, g) => total + g.n * Math.log(g.n / g.sum), 0);
 	const excess = 2 * (likelihood - n * Math.log(n / sum));
@@ -61,6 +61,5 @@ export function powerLawPooled(
 }
 
 function logSum(events: readonly number[], end: number): number {
-	if (events.some((age) => age <= 0)) throw new RangeError('an event at age 0 has no logarithm');
 	return events.reduce((total, age) => total + Math.log(end / age), 0);
 }

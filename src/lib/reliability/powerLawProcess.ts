@@ -32,8 +32,8 @@ export interface PowerLawFit {
  * @param end age at which watching ended; for `event` the last event's age is taken instead
  * @param ending whether the end was fixed apart from the events or is the last event
  * @param confidence two-sided, 0 < confidence < 1
- * @returns the fit; null without events, with all events at the end, or with the one that ended watching
- * @throws RangeError for ages outside (0, end], an end that is not above 0, a confidence outside (0, 1)
+ * @returns the fit; null without events, with one at age 0 (it has no logarithm), with all events at the end, or with the one that ended watching
+ * @throws RangeError for ages outside 0 to end, an end that is not above 0, a confidence outside (0, 1)
  * @example powerLawProcess([5, 40, 43, 175, 389, 712, 747, 795, 1299, 1478], 1500, 'age', 0.8)
  *   // shape 0.537, unbiased 0.4835, limits 0.334 to 0.763
  * Source: Crow 1975, AMSAA Technical Report 138; IEC 61710; NIST/SEMATECH e-Handbook 8.4.5.2.
@@ -46,10 +46,9 @@ export function powerLawProcess(
 ): PowerLawFit | null {
 	checkConfidence('confidence', confidence);
 	const last = ending === 'event' ? Math.max(...events, 0) : end;
-	if (events.length === 0) return null;
+	if (events.length === 0 || events.includes(0)) return null;
 	checkPositive('end', last);
 	checkHistories([watchedFromNew(events, last)]);
-	if (events.some((age) => age <= 0)) throw new RangeError('an event at age 0 has no logarithm');
 	const n = events.length;
 	const sum = events.reduce((total, age) => total + Math.log(last / age), 0);
 	if (!(sum > 0)) return null;

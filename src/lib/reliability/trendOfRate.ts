@@ -22,10 +22,10 @@ export interface TrendOfRate {
  * Does the rate of events change with age? The windowed power law decides, because it alone knows what was not
  * watched and at which age; the two classical tests stand beside it.
  *
- * @param histories one a system; ages above 0
+ * @param histories one a system; an event at age 0 has no logarithm: set it a little later
  * @param confidence two-sided, 0 < confidence < 1
  * @returns verdict and figures
- * @throws RangeError for windows that overlap, events outside them or at age 0, a confidence outside (0, 1)
+ * @throws RangeError for windows that overlap, events outside them, a confidence outside (0, 1)
  * @example trendOfRate([watchedFromNew([900, 1300, 1400, 1450, 1490], 1500)], 0.95).verdict // 'rising'
  * Source: see the functions used.
  */

@@ -50,7 +50,7 @@ export function widestRateInterval(
 	const single = poissonRateLimits(count, exposure, confidence);
 	const told = { count, exposure, unitCount, ...only(clustered) };
 	if (exposure === 0) return { ...single, ...told, decidedBy: 'single' };
-	const sum = weightedCountLimits(clustered, confidence);
+	const sum = weightedCountLimits({ ...clustered, variance: clustered.raisedDispersion * count }, confidence);
 	const bursts = { lower: sum.lower / exposure, upper: sum.upper / exposure };
 	const candidates: ['single' | 'bursts' | 'scatter', { lower: number; upper: number }][] = [
 		['single', single],
@@ -65,6 +65,6 @@ export function widestRateInterval(
 }
 
 function only(clustered: ReturnType<typeof clusteredCount>) {
-	const { ownDispersion, usedDispersion, assumesSingleEvents } = clustered;
-	return { ownDispersion, usedDispersion, assumesSingleEvents };
+	const { ownDispersion, raisedDispersion, assumesSingleEvents } = clustered;
+	return { ownDispersion, usedDispersion: raisedDispersion, assumesSingleEvents };
 }

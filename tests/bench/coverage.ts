@@ -1,0 +1,109 @@
+import { writeFileSync } from 'node:fs';
+import { cpus } from 'node:os';
+import { clusteredCount } from '$lib/reliability/clusteredCount';
+import { poissonRateLimits } from '$lib/reliability/poissonRateLimits';
+import { unitTotals } from '$lib/reliability/unitCounts';
+import { widestCountedAgainstExpected } from '$lib/reliability/widestCountedAgainstExpected';
+import { widestRateInterval } from '$lib/reliability/widestRateInterval';
+import { widestRateRatio } from '$lib/reliability/widestRateRatio';
+import { simulateProgramme, type Conditions } from './programmes/programme';
+import { strataOf } from './programmes/strataOf';
+
+/*
+ * How often 95 % limits hold the truth, in simulated programmes: a reference of 30 outings and about 40 events,
+ * then a new build. Both on three hubs, on other loads. `npx tsx tests/bench/coverage.ts [programmes a cell]`
+ * writes tests/bench/coverage-figures.md.
+ */
+const CONFIDENCE = 0.95;
+const programmes = Number(process.argv[2] ?? 2000);
+
+interface Tally {
+	held: number;
+	readonly widths: number[];
+}
+const COLUMNS = ['exact', 'alone', 'rate', 'reference', 'ratio', 'expected'] as const;
+type Column = (typeof COLUMNS)[number];
+
+function runCell(conditions: Conditions, firstSeed: number): Record<Column, Tally> {
+	const tallies = Object.fromEntries(COLUMNS.map((c) => [c, { held: 0, widths: [] }])) as unknown as Record<
+		Column,
+		Tally
+	>;
+	const note = (column: Column, limits: { lower: number; upper: number }, truth: number) => {
+		if (limits.lower <= truth && truth <= limits.upper) tallies[column].held++;
+		tallies[column].widths.push((limits.upper - limits.lower) / truth);
+	};
+	for (let i = 0; i < programmes; i++) {
+		const { reference, fresh } = simulateProgramme(firstSeed + i, conditions);
+		const { count, exposure } = unitTotals(fresh.outings);
+		const old = clusteredCount(reference.outings);
+		const borrowed = old.assumesSingleEvents ? undefined : old.ownDispersion;
+		note('exact', poissonRateLimits(count, exposure, CONFIDENCE), fresh.rate);
+		note('alone', widestRateInterval(fresh.outings, CONFIDENCE), fresh.rate);
+		note('rate', widestRateInterval(fresh.outings, CONFIDENCE, borrowed), fresh.rate);
+		note('reference', widestRateInterval(reference.outings, CONFIDENCE), reference.rate);
+		const ratio = widestRateRatio(fresh.outings, reference.outings, CONFIDENCE);
+		note('ratio', ratio, fresh.rate / reference.rate);
+		const { strata, truth } = strataOf(reference, fresh);
+		note(
+			'expected',
+			widestCountedAgainstExpected(strata, fresh.outings, reference.outings, CONFIDENCE),
+			truth
+		);
+	}
+	return tallies;
+}
+
+const lines: string[] = [];
+const lowest = Object.fromEntries(COLUMNS.map((c) => [c, 1])) as Record<Column, number>;
+let seed = 1;
+const began = process.hrtime.bigint();
+for (const clustering of ['single', 'bursts', 'outings'] as const)
+	for (const hubSpread of [0, 0.7])
+		for (const outings of [12, 40])
+			for (const expectedEvents of [1, 4, 12, 40]) {
+				const tallies = runCell({ clustering, hubSpread, outings, expectedEvents }, seed);
+				seed += 1_000_003;
+				const cells = COLUMNS.map((column) => {
+					const { held, widths } = tallies[column];
+					widths.sort((a, b) => a - b);
+					lowest[column] = Math.min(lowest[column], held / programmes);
+					const width = widths[widths.length >> 1];
+					return `${((100 * held) / programmes).toFixed(1)} / ${width.toFixed(2)}`;
+				});
+				lines.push(
+					`| ${clustering} | ${hubSpread} | ${outings} | ${expectedEvents} | ${cells.join(' | ')} |`
+				);
+				console.log(lines.at(-1));
+			}
+const seconds = Number(process.hrtime.bigint() - began) / 1e9;
+const low = COLUMNS.map((column) => (100 * lowest[column]).toFixed(1));
+writeFileSync(
+	new URL('coverage-figures.md', import.meta.url),
+	`# How often the 95 % limits hold the truth
+
+Measured by \`npx tsx tests/bench/coverage.ts ${programmes}\`: ${programmes} seeded programmes a cell, ${lines.length}
+cells, ${seconds.toFixed(0)} s on one of ${cpus().length} cores. Each cell reads: covered in % / median width as a multiple of the truth.
+One standard error of a coverage near 95 % is ${(100 * Math.sqrt((0.95 * 0.05) / programmes)).toFixed(1)} %.
+
+A programme: a reference build (30 outings, 40 events expected), then a new build, each on three hubs; loads in
+four bands, the new build ridden more gently. \`single\`: events come singly. \`bursts\`: 2.5 at a time on average
+(geometric). \`outings\`: good and bad outings (rates of single outings spread with a coefficient of variation of
+1). Hub spread: coefficient of variation of the rate between hubs. The truth is the rate of THESE hubs; three hubs
+say next to nothing about others.
+
+- exact: Poisson limits of the new build's rate, as if events came singly
+- alone: THE interval of the rate without a borrowed dispersion (below 20 events it is marked "assumes that events
+  do not cluster")
+- rate: THE interval with the reference's dispersion borrowed
+- reference: THE interval of the reference, from its own scatter
+- ratio: THE interval of new rate / reference rate
+- expected: THE interval of counted / expected over the four load bands
+
+| events come | hub spread | outings | expected events | exact | alone | rate | reference | ratio | expected |
+| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |
+${lines.join('\n')}
+| **lowest** | | | | **${low.join('** | **')}** |
+`
+);
+console.log(`lowest: ${COLUMNS.map((c, i) => `${c} ${low[i]}`).join(', ')}; ${seconds.toFixed(0)} s`);
