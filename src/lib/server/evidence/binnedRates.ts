@@ -3,6 +3,7 @@ import { rateView } from '../rates/countView';
 import type { RateView } from '../views';
 import type { EvidenceRide } from './buildEvidence';
 import { countedSlips, type CountedUnit } from './countedSlips';
+import { overBins } from './overBins';
 
 /** A rate over one bin of distance, torque or time. */
 export interface BinnedRate {
@@ -29,7 +30,10 @@ export function ratesOverAge(rides: readonly EvidenceRide[], binM: number, count
 	const observedM: number[] = [];
 	const slips: number[] = [];
 	for (const ride of rides) {
-		for (const stretch of ride.observed) spread(observedM, ride.ageFromM, stretch, binM);
+		for (const { fromM, toM } of ride.observed)
+			overBins(ride.ageFromM + fromM, ride.ageFromM + toM, binM, (bin, metres) => {
+				observedM[bin] = (observedM[bin] ?? 0) + metres;
+			});
 		for (const { atM } of countedSlips(ride.events, counting.unit, counting.unreviewed)) {
 			const bin = Math.floor((ride.ageFromM + atM) / binM);
 			slips[bin] = (slips[bin] ?? 0) + 1;
@@ -40,20 +44,6 @@ export function ratesOverAge(rides: readonly EvidenceRide[], binM: number, count
 		to: (bin + 1) * binM,
 		rate: rateView(slips[bin] ?? 0, observedM[bin] ?? 0)
 	}));
-}
-
-function spread(
-	observedM: number[],
-	ageFromM: number,
-	{ fromM, toM }: { readonly fromM: number; readonly toM: number },
-	binM: number
-): void {
-	for (let from = ageFromM + fromM; from < ageFromM + toM;) {
-		const bin = Math.floor(from / binM);
-		const to = Math.min(ageFromM + toM, (bin + 1) * binM);
-		observedM[bin] = (observedM[bin] ?? 0) + to - from;
-		from = to;
-	}
 }
 
 /** Slip frequency by mean hub torque, Nm, in the fixed bins of exposure; last comes torque not known. */

@@ -74,12 +74,11 @@ function ageShares(ride: EvidenceRide): { ageGroup: number; share: number }[] {
 	const metres = new Map<number, number>();
 	let all = 0;
 	for (const { fromM, toM } of ride.observed) {
-		for (let from = ride.ageFromM + fromM; from < ride.ageFromM + toM;) {
-			const group = ageGroupOf(from);
-			const to = Math.min(ride.ageFromM + toM, AGE_EDGES_M[group + 1] ?? Infinity);
-			metres.set(group, (metres.get(group) ?? 0) + to - from);
-			all += to - from;
-			from = to;
+		const [from, to] = [ride.ageFromM + fromM, ride.ageFromM + toM];
+		for (let group = ageGroupOf(from); group < AGE_EDGES_M.length && AGE_EDGES_M[group] < to; group++) {
+			const part = Math.min(to, AGE_EDGES_M[group + 1] ?? Infinity) - Math.max(from, AGE_EDGES_M[group]);
+			metres.set(group, (metres.get(group) ?? 0) + part);
+			all += part;
 		}
 	}
 	if (all === 0) return [{ ageGroup: first, share: 1 }];

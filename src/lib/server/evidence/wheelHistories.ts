@@ -2,6 +2,7 @@ import type { WatchedHistory, Window } from '$lib/reliability/watchedHistory';
 import type { Counting } from './binnedRates';
 import type { BuildEvidence, EvidenceRide } from './buildEvidence';
 import { countedSlips } from './countedSlips';
+import { overBins } from './overBins';
 
 /** stretches nearer than this are one: rounding of stored metres must not cut them apart */
 const TOUCHING_M = 1;
@@ -51,13 +52,10 @@ function gathered(windows: readonly Window[]): Window[] {
 	if (windows.length <= MOST_WINDOWS) return [...windows];
 	const cellM = windows[windows.length - 1].to / MOST_WINDOWS;
 	const observedM = new Float64Array(MOST_WINDOWS);
-	for (const window of windows)
-		for (let from = window.from; from < window.to;) {
-			const cell = Math.min(MOST_WINDOWS - 1, Math.floor(from / cellM));
-			const to = cell === MOST_WINDOWS - 1 ? window.to : Math.min(window.to, (cell + 1) * cellM);
-			observedM[cell] += to - from;
-			from = to;
-		}
+	for (const { from, to } of windows)
+		overBins(from, to, cellM, (cell, metres) => {
+			observedM[Math.min(cell, MOST_WINDOWS - 1)] += metres;
+		});
 	return [...observedM].flatMap((length, cell) =>
 		length > 0 ? [{ from: cell * cellM, to: cell * cellM + Math.min(length, cellM * (1 - 1e-9)) }] : []
 	);
