@@ -57,6 +57,7 @@ describe('words about slips put into a ride', () => {
 	});
 	const view = (observedPut: number, elsewherePut: number) =>
 		({
+			halfFound: null,
 			sizes: [
 				{ crankDeg: 30, observed: share(9, 0), elsewhere: share(3, 0) },
 				{ crankDeg: 90, observed: share(observedPut, 27), elsewhere: share(elsewherePut, 3) }
@@ -66,6 +67,13 @@ describe('words about slips put into a ride', () => {
 	it('name the reference size, where it was put in, and the limits', () => {
 		expect(plain(insertionSentence(view(30, 12), formats))).toBe(
 			'Of slips of 90 crank degrees put into this ride, these were found: 27 of 30 (73 % to 98 %) on its observed stretches, 3 of 12 (73 % to 98 %) elsewhere.'
+		);
+	});
+
+	it('say from which size on half are found, where the slips tell', () => {
+		const halfFound = { crankDeg: 57.6, lower: 51.2, upper: 63.9 };
+		expect(insertionSentence({ ...view(30, 12), halfFound }, formats)).toContain(
+			'half of them are found from about 58 crank degrees on (51 to 64).'
 		);
 	});
 

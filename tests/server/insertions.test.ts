@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { rideView, withdrawRide } from '$lib/server';
+import { halfFound } from '$lib/server/insertions/halfFound';
 import { insertionStage } from '$lib/server/insertions/insertionView';
 import { listDerivations, saveDerivation } from '$lib/server/queue/derivations';
 import { MOST_ATTEMPTS } from '$lib/server/queue/importQueue';
@@ -57,6 +58,35 @@ async function twoRides() {
 	];
 	return { ...test, wheelId, rideIds };
 }
+
+describe('halfFound', () => {
+	const sizes = (found: number[]) =>
+		[30, 45, 60, 90, 120, 180].map((crankDeg, k) => ({ crankDeg, put: 20, found: found[k] }));
+
+	it('is the size at which the curve passes one half: symmetric counts around 60 on the logarithm give 60', () => {
+		// 30 and 120, 40 and 90 lie as far from 60
+		const symmetric = [
+			{ crankDeg: 30, put: 20, found: 3 },
+			{ crankDeg: 40, put: 20, found: 7 },
+			{ crankDeg: 90, put: 20, found: 13 },
+			{ crankDeg: 120, put: 20, found: 17 }
+		];
+		const half = halfFound(symmetric, 0.95)!;
+		expect(half.crankDeg).toBeCloseTo(60, 6);
+		expect(half.lower).toBeGreaterThan(30);
+		expect(half.lower).toBeLessThan(60);
+		expect(half.upper).toBeLessThan(120);
+		expect(half.lower * half.upper).toBeCloseTo(3600, 4);
+	});
+
+	it('is not told where all or none were found, where the size plays no part, or beyond what was put in', () => {
+		expect(halfFound(sizes([20, 20, 20, 20, 20, 20]), 0.95)).toBeNull();
+		expect(halfFound(sizes([0, 0, 0, 0, 0, 0]), 0.95)).toBeNull();
+		expect(halfFound(sizes([10, 9, 10, 11, 10, 10]), 0.95)).toBeNull();
+		expect(halfFound(sizes([0, 0, 0, 1, 2, 4]), 0.95)).toBeNull();
+		expect(halfFound([], 0.95)).toBeNull();
+	});
+});
 
 describe('putting slips into rides that stand', () => {
 	it('takes the oldest ride first, each once, the same seed for the same file', async () => {

@@ -4,6 +4,7 @@ import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { INSERTION_PLACES, type InsertionPlace } from '$lib/slip/insertionPlaces';
 import type { Ledger } from '../ledger/openLedger';
 import { MOST_ATTEMPTS } from '../queue/importQueue';
+import { halfFound, type HalfFound } from './halfFound';
 
 /** How many of the slips that were put in were found, with exact limits. */
 export interface FoundShare {
@@ -21,6 +22,8 @@ export interface InsertionView {
 	put: number;
 	/** by size in crank degrees, on observed stretches and elsewhere */
 	sizes: { crankDeg: number; observed: FoundShare; elsewhere: FoundShare }[];
+	/** the size of which half are found on observed stretches; null where the slips do not tell */
+	halfFound: HalfFound | null;
 	/** slips of the reference size and more, by place and by hub torque (null = not known) */
 	places: { place: InsertionPlace; observed: FoundShare; elsewhere: FoundShare }[];
 	torques: { fromNm: number | null; toNm: number | null; observed: FoundShare; elsewhere: FoundShare }[];
@@ -83,7 +86,9 @@ function viewOf(
 	test: { version: number; passes: number; put: number; changeM: number }
 ): InsertionView {
 	const large = tallies.filter(({ crankDeg }) => crankDeg >= REFERENCE_SLIP_CRANK_DEG);
-	const sizes = [...new Set(tallies.map(({ crankDeg }) => crankDeg))].sort((a, b) => a - b);
+	const sizes = [...new Set(tallies.map(({ crankDeg }) => crankDeg))]
+		.sort((a, b) => a - b)
+		.map((crankDeg) => ({ crankDeg, ...bothOf(tallies.filter((row) => row.crankDeg === crankDeg)) }));
 	const torques = [...new Set(large.map(({ torqueFromNm }) => torqueFromNm))];
 	// what is not known comes last
 	torques.sort((a, b) => (a ?? Infinity) - (b ?? Infinity));
@@ -91,10 +96,11 @@ function viewOf(
 		version: test.version,
 		passes: test.passes,
 		put: test.put,
-		sizes: sizes.map((crankDeg) => ({
-			crankDeg,
-			...bothOf(tallies.filter((row) => row.crankDeg === crankDeg))
-		})),
+		sizes,
+		halfFound: halfFound(
+			sizes.map(({ crankDeg, observed }) => ({ crankDeg, ...observed })),
+			CONFIDENCE
+		),
 		places: INSERTION_PLACES.map((place) => ({
 			place,
 			...bothOf(large.filter((row) => row.place === place))

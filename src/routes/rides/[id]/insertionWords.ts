@@ -10,7 +10,7 @@ const REFERENCE_DEG = 90;
  * @example "Of slips of 90 crank degrees put into this ride, these were found: 27 of 30 (73 % to 98 %) on its
  * observed stretches, 3 of 12 (5 % to 57 %) elsewhere."
  */
-export function insertionSentence({ sizes }: InsertionView, formats: Formats): string {
+export function insertionSentence({ sizes, halfFound }: InsertionView, formats: Formats): string {
 	const reference = sizes.find(({ crankDeg }) => crankDeg === REFERENCE_DEG);
 	const parts = [
 		...(reference && reference.observed.put > 0
@@ -21,7 +21,10 @@ export function insertionSentence({ sizes }: InsertionView, formats: Formats): s
 			: [])
 	];
 	if (parts.length === 0) return 'No slip of the reference size could be put into this ride.';
-	return `Of slips of ${formats.number(REFERENCE_DEG)} crank degrees put into this ride, these were found: ${parts.join(', ')}.`;
+	const half = halfFound
+		? ` On observed stretches half of them are found from about ${formats.number(halfFound.crankDeg)} crank degrees on (${formats.number(halfFound.lower)} to ${formats.number(halfFound.upper)}).`
+		: '';
+	return `Of slips of ${formats.number(REFERENCE_DEG)} crank degrees put into this ride, these were found: ${parts.join(', ')}.${half}`;
 }
 
 /** "27 of 30 (73 % to 98 %)"; "none put in" where there was none */
