@@ -40,7 +40,8 @@ export function stackRows(stack: StackView, formats: Formats): StackRow[] {
 }
 
 function range({ lowestMm, highestMm }: Range, formats: Formats): string {
-	return `${formats.number(lowestMm, 2)} to ${mm(highestMm, formats)}`;
+	const lowest = formats.number(lowestMm, 2).replace('-', '−');
+	return `${lowest} to ${mm(highestMm, formats).replace('-', '−')}`;
 }
 
 function orNot(value: number | null, formats: Formats): string {
