@@ -10,8 +10,3 @@ export function teeth(form: FormData, name: string): number[] | null {
 				.filter(Boolean)
 				.map(Number);
 }
-
-/** The way back into the field. */
-export function teethText(counts: readonly number[] | null): string {
-	return counts?.join(', ') ?? '';
-}
