@@ -29,6 +29,8 @@ export interface BuildHardwareView {
 	stepHubDeg: number | null;
 	/** the build that this one goes back to, and those that go back to it */
 	predecessor: Named | null;
+	/** of the predecessor; else it began as its copy */
+	isRevision: boolean;
 	successors: Named[];
 	/** why it can only be completed; null while it can be changed */
 	lock: string | null;
@@ -68,6 +70,7 @@ export function buildHardware(ledger: Ledger, buildId: number): BuildHardwareVie
 		rowVersion: build.rowVersion,
 		stepHubDeg: build.stepHubDeg,
 		predecessor: builds.filter(({ id }) => id === predecessorId).map(named)[0] ?? null,
+		isRevision: build.revisionOf !== null,
 		successors: builds
 			.filter(({ revisionOf, copiedFrom }) => revisionOf === buildId || copiedFrom === buildId)
 			.map(named),

@@ -39,8 +39,8 @@ export function changeBuild(
 			refuseStale(ledger, 'build', buildId, stored, rowVersion);
 			const before = buildContents(ledger, buildId)!;
 			const checked = checkBuildContents(ledger, input, options);
-			const now = ledger.now();
-			const torques = checked.torques.map((line) => tightenedBy(line, before.torques, actor, now));
+			const atMs = (options.example ? checked.builtMs : null) ?? ledger.now();
+			const torques = checked.torques.map((line) => tightenedBy(line, before.torques, actor, atMs));
 			const after: BuildContents = { ...checked, torques };
 			if (name.toLowerCase() !== after.name.toLowerCase()) refuseTakenName(ledger, 'build', after.name);
 			refuseChangeOfLocked(ledger, buildId, before, after);
