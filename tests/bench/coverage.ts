@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
-import { clusteredCount } from '$lib/reliability/clusteredCount';
+import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import { poissonRateLimits } from '$lib/reliability/poissonRateLimits';
 import { unitTotals } from '$lib/reliability/unitCounts';
 import { widestCountedAgainstExpected } from '$lib/reliability/widestCountedAgainstExpected';
@@ -36,8 +36,7 @@ function runCell(conditions: Conditions, firstSeed: number): Record<Column, Tall
 	for (let i = 0; i < programmes; i++) {
 		const { reference, fresh } = simulateProgramme(firstSeed + i, conditions);
 		const { count, exposure } = unitTotals(fresh.outings);
-		const old = clusteredCount(reference.outings);
-		const borrowed = old.assumesSingleEvents ? undefined : old.ownDispersion;
+		const borrowed = borrowableDispersion(reference.outings);
 		note('exact', poissonRateLimits(count, exposure, CONFIDENCE), fresh.rate);
 		note('alone', widestRateInterval(fresh.outings, CONFIDENCE), fresh.rate);
 		note('rate', widestRateInterval(fresh.outings, CONFIDENCE, borrowed), fresh.rate);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { isotonicRegression } from '$lib/reliability/isotonicRegression';
 import { logisticReachesChance } from '$lib/reliability/logisticReachesChance';
 import { logisticRegression, type LogisticFit } from '$lib/reliability/logisticRegression';
+import { shareLimits } from '$lib/reliability/shareLimits';
 import { twoListEstimate } from '$lib/reliability/twoListEstimate';
 import { weibullAgeByShare } from '$lib/reliability/weibullAgeByShare';
 import { weibullLife } from '$lib/reliability/weibullLife';
@@ -73,7 +74,7 @@ describe('isotonicRegression against R isoreg', () => {
 });
 
 describe('twoListEstimate against published and recomputed figures', () => {
-	it('gives estimate, variance, exact limits and limits of the unseen', () => {
+	it('gives estimate, variance, exact limits, limits of the unseen, and exact limits of the share found', () => {
 		const cases = referenceCases(lists);
 		expect(cases).toHaveLength(4);
 		for (const { id, inputs, expected } of cases) {
@@ -87,6 +88,9 @@ describe('twoListEstimate against published and recomputed figures', () => {
 			closeTo(got.unseenLogUpper, expected.ci_lognormal_unseen[1], 1e-9, id);
 			closeTo(got.firstFinds, expected.detection_1, 1e-9, id);
 			closeTo(got.secondFinds, expected.detection_2, 1e-9, id);
+			const found = shareLimits(inputs.m, inputs.n2, inputs.conf);
+			expect(Math.abs(found.lower - expected.detection_1_ci_exact[0]), id).toBeLessThan(1e-9);
+			expect(Math.abs(found.upper - expected.detection_1_ci_exact[1]), id).toBeLessThan(1e-9);
 		}
 	});
 

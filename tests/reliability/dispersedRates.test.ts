@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import { bootstrapRate } from '$lib/reliability/bootstrapRate';
 import { clusteredCount } from '$lib/reliability/clusteredCount';
 import { conditionalRateRatio } from '$lib/reliability/conditionalRateRatio';
@@ -149,6 +150,15 @@ describe('clusteredCount', () => {
 		const got = clusteredCount(outings([1, 0, 1, 0]), 2.5);
 		expect(got).toMatchObject({ variance: 5, heaviest: 2.5, assumesSingleEvents: false });
 		expect(clusteredCount(ONE_BAD, 2.5).usedDispersion).toBeGreaterThan(15);
+	});
+});
+
+describe('borrowableDispersion', () => {
+	it('lends what enough events in enough units show, and nothing from fewer', () => {
+		expect(borrowableDispersion(ONE_BAD)).toBe(clusteredCount(ONE_BAD).ownDispersion);
+		expect(borrowableDispersion(outings([9, 0, 0, 0, 0, 0, 0, 0, 0, 1]))).toBeUndefined();
+		expect(borrowableDispersion(outings([30, 40]))).toBeUndefined();
+		expect(borrowableDispersion([])).toBeUndefined();
 	});
 });
 

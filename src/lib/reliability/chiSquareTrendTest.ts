@@ -1,7 +1,8 @@
 import type { TrendTest } from './laplaceTrendTest';
-import { poissonAtMost } from './poissonProbability';
-import { checkHistories, watchedExposure, withoutEndingEvent } from './watchedHistory';
+import { poissonAtLeast, poissonAtMost } from './poissonProbability';
+import { checkHistories, sortedWindows, watchedExposure, withoutEndingEvent } from './watchedHistory';
 import type { Ending, WatchedHistory } from './watchedHistory';
+import { windowAt } from './windowAt';
 
 /**
  * The trend test that is best against a rate rising or falling like a power of age: twice the sum of
@@ -24,21 +25,29 @@ export function chiSquareTrendTest(
 	checkHistories(histories);
 	const watched = ending === 'event' ? withoutEndingEvent(histories) : histories;
 	let [events, statistic] = [0, 0];
-	for (const history of watched)
+	for (const history of watched) {
+		const before = watchedBefore(history);
+		const all = watchedExposure(history);
 		for (const age of history.events) {
-			const before = watchedBefore(history, age);
-			if (before === 0) return null;
+			if (before(age) === 0) return null;
 			events++;
-			statistic += 2 * Math.log(watchedExposure(history) / before);
+			statistic += 2 * Math.log(all / before(age));
 		}
+	}
 	if (events === 0) return null;
 	// chi-square with an even number of degrees of freedom is a Poisson sum: no digits are lost in either tail
 	const pFalling = poissonAtMost(events - 1, statistic / 2);
-	const pRising = 1 - pFalling;
+	const pRising = poissonAtLeast(events, statistic / 2);
 	return { events, statistic, pRising, pFalling, pTwoSided: Math.min(1, 2 * Math.min(pRising, pFalling)) };
 }
 
-/** how much of a history was watched before this age */
-function watchedBefore({ windows }: WatchedHistory, age: number): number {
-	return windows.reduce((sum, { from, to }) => sum + Math.max(0, Math.min(to, age) - from), 0);
+/** how much of a history was watched before an age inside its windows */
+function watchedBefore(history: WatchedHistory): (age: number) => number {
+	const sorted = sortedWindows(history.windows);
+	let total = 0;
+	const reached = sorted.map(({ from, to }) => (total += to - from) - (to - from));
+	return (age) => {
+		const last = windowAt(sorted, age);
+		return reached[last] + age - sorted[last].from;
+	};
 }

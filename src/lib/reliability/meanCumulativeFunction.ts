@@ -1,7 +1,8 @@
 import { checkConfidence } from './checks';
 import { normalQuantile } from './normalQuantile';
 import { studentQuantile } from './studentQuantile';
-import { checkHistories, type WatchedHistory, type Window } from './watchedHistory';
+import { checkHistories, sortedWindows, type WatchedHistory, type Window } from './watchedHistory';
+import { windowAt } from './windowAt';
 
 /** The curve just after the events at one age. */
 export interface CumulativeStep {
@@ -56,7 +57,7 @@ export function meanCumulativeFunction(
 	const speaksForOthers = histories.length >= ENOUGH_SYSTEMS;
 	const z = normalQuantile(tail);
 	const t = speaksForOthers ? studentQuantile(tail, histories.length - 1) : z;
-	const windows = histories.map((history) => [...history.windows].sort((a, b) => a.from - b.from));
+	const windows = histories.map((history) => sortedWindows(history.windows));
 	const counts = histories.map((history) => countByAge(history.events));
 	const ages = [...new Set(histories.flatMap((history) => [...history.events]))].sort((a, b) => a - b);
 	const influence = new Float64Array(histories.length);
@@ -94,21 +95,18 @@ function countByAge(ages: readonly number[]): Map<number, number> {
 	return counts;
 }
 
-/** watched at an age: the window's start lies before it, its end not; halving, as windows may be many */
+/** watched at an age: the window's start lies before it, its end not */
 function isWatchedAt(sorted: readonly Window[], age: number): boolean {
-	let [low, high] = [0, sorted.length];
-	while (low < high) {
-		const middle = (low + high) >> 1;
-		if (sorted[middle].to < age) low = middle + 1;
-		else high = middle;
-	}
-	return low < sorted.length && sorted[low].from < age;
+	const last = windowAt(sorted, age);
+	// where two windows meet, the age belongs to the earlier one
+	const at = last > 0 && sorted[last].from === age ? last - 1 : last;
+	return at >= 0 && sorted[at].from < age && age <= sorted[at].to;
 }
 
 function extent(windows: readonly Window[]): { unwatched: Window[]; end: number } {
 	const unwatched: Window[] = [];
 	let end = 0;
-	for (const { from, to } of [...windows].sort((a, b) => a.from - b.from)) {
+	for (const { from, to } of sortedWindows(windows)) {
 		if (from > end) unwatched.push({ from: end, to: from });
 		end = Math.max(end, to);
 	}

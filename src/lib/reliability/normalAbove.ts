@@ -7,7 +7,7 @@ import distribution from '@stdlib/stats-base-dists-normal-cdf';
  * @param z any number, infinities included
  * @returns probability; NaN for NaN
  * @example normalAbove(1.644854) // 0.05
- * Source: library; checked against published tail areas in tests/reliability.
+ * Source: library; checked against published tail areas in tests/published.
  */
 export function normalAbove(z: number): number {
 	if (z === Infinity) return 0;

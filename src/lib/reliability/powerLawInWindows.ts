@@ -1,6 +1,7 @@
 import { checkConfidence } from './checks';
 import { chiSquareQuantile } from './chiSquareQuantile';
 import { normalAbove } from './normalAbove';
+import { powersOfWindows } from './powersOfWindows';
 import { rootBetween } from './rootBetween';
 import { checkHistories, type WatchedHistory } from './watchedHistory';
 
@@ -47,23 +48,22 @@ export function powerLawInWindows(
 	if (events.length === 0 || events.some((age) => age === 0)) return null;
 	const windows = histories.flatMap((history) => [...history.windows]);
 	// ages are divided by the largest, so that powers neither overflow nor vanish
-	const unit = Math.max(...windows.map((window) => window.to));
+	const unit = windows.reduce((largest, { to }) => Math.max(largest, to), 0);
 	const n = events.length;
 	const logSum = events.reduce((sum, age) => sum + Math.log(age / unit), 0);
-	const grown = (shape: number) =>
-		windows.reduce((sum, { from, to }) => sum + (to / unit) ** shape - (from / unit) ** shape, 0);
+	const powers = powersOfWindows(windows, unit);
 	const height = (logShape: number) =>
-		n * (logShape - Math.log(grown(Math.exp(logShape)))) + Math.exp(logShape) * logSum;
+		n * (logShape - Math.log(powers(Math.exp(logShape)).grown)) + Math.exp(logShape) * logSum;
 	const slope = (logShape: number) => {
 		const shape = Math.exp(logShape);
-		const moved = (x: number) => (x > 0 ? (x / unit) ** shape * Math.log(x / unit) : 0);
-		const drift = windows.reduce((sum, { from, to }) => sum + moved(to) - moved(from), 0) / grown(shape);
-		return n / shape + logSum - n * drift;
+		const { grown, moved } = powers(shape);
+		return n / shape + logSum - (n * moved) / grown;
 	};
 	const summit = rootBetween(slope, -LOG_SHAPE_EDGE, LOG_SHAPE_EDGE);
 	if (Number.isNaN(summit)) return null;
 	const drop = chiSquareQuantile(confidence, 1) / 2;
-	const below = (logShape: number) => height(logShape) - height(summit) + drop;
+	const top = height(summit);
+	const below = (logShape: number) => height(logShape) - top + drop;
 	const lower = rootBetween(below, -LOG_SHAPE_EDGE, summit);
 	const upper = rootBetween(below, summit, LOG_SHAPE_EDGE);
 	const shape = Math.exp(summit);
@@ -72,9 +72,9 @@ export function powerLawInWindows(
 		shape,
 		shapeLower: Number.isNaN(lower) ? 0 : Math.exp(lower),
 		shapeUpper: Number.isNaN(upper) ? Infinity : Math.exp(upper),
-		scale: n / grown(shape) / unit ** shape,
+		scale: n / powers(shape).grown / unit ** shape,
 		// the height without what does not depend on the shape: n log n - n, and the unit of age
-		logLikelihood: height(summit) + n * Math.log(n) - n - logSum - n * Math.log(unit),
-		pConstant: 2 * normalAbove(Math.sqrt(Math.max(0, 2 * (height(summit) - height(0)))))
+		logLikelihood: top + n * Math.log(n) - n - logSum - n * Math.log(unit),
+		pConstant: 2 * normalAbove(Math.sqrt(Math.max(0, 2 * (top - height(0)))))
 	};
 }

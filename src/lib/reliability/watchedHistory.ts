@@ -1,4 +1,5 @@
 import { checkFinite } from './checks';
+import { windowAt } from './windowAt';
 
 /** A stretch of age (distance, time) during which a system was watched: an event in it would have been counted. */
 export interface Window {
@@ -21,6 +22,11 @@ export function watchedFromNew(events: readonly number[], end: number): WatchedH
 	return { windows: [{ from: 0, to: end }], events };
 }
 
+/** Windows in rising order. */
+export function sortedWindows(windows: readonly Window[]): Window[] {
+	return [...windows].sort((a, b) => a.from - b.from || a.to - b.to);
+}
+
 /** All windows of a history, added up. */
 export function watchedExposure({ windows }: WatchedHistory): number {
 	return windows.reduce((sum, { from, to }) => sum + (to - from), 0);
@@ -39,7 +45,7 @@ export function isWatchedFromNew({ windows }: WatchedHistory): boolean {
  */
 export function checkHistories(histories: readonly WatchedHistory[]): void {
 	for (const { windows, events } of histories) {
-		const sorted = [...windows].sort((a, b) => a.from - b.from);
+		const sorted = sortedWindows(windows);
 		sorted.forEach(({ from, to }, i) => {
 			checkFinite('from', from);
 			checkFinite('to', to);
@@ -47,7 +53,7 @@ export function checkHistories(histories: readonly WatchedHistory[]): void {
 			if (i > 0 && from < sorted[i - 1].to) throw new RangeError(`windows overlap at ${from}`);
 		});
 		for (const age of events)
-			if (!windows.some(({ from, to }) => age >= from && age <= to))
+			if (!(age <= sorted[windowAt(sorted, age)]?.to))
 				throw new RangeError(`the event at ${age} lies outside every window`);
 	}
 }

@@ -1,3 +1,4 @@
+import { borrowableDispersion } from './borrowableDispersion';
 import { clusteredCount } from './clusteredCount';
 import {
 	countedAgainstExpected,
@@ -35,7 +36,7 @@ export function widestCountedAgainstExpected(
 	confidence: number
 ): WidestCountedAgainstExpected {
 	const reference = clusteredCount(referenceUnits);
-	const counted = clusteredCount(units, reference.assumesSingleEvents ? undefined : reference.ownDispersion);
+	const counted = clusteredCount(units, borrowableDispersion(referenceUnits));
 	const clustering = { counted: counted.usedDispersion, reference: reference.usedDispersion };
 	return {
 		...countedAgainstExpected(strata, confidence, clustering),

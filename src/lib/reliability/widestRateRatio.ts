@@ -1,3 +1,4 @@
+import { borrowableDispersion } from './borrowableDispersion';
 import { checkConfidence, checkExposure } from './checks';
 import { clusteredCount } from './clusteredCount';
 import { conditionalRateRatio, type RateRatio } from './conditionalRateRatio';
@@ -40,7 +41,7 @@ export function widestRateRatio(
 	const totalsA = unitTotals(unitsA);
 	const totalsB = unitTotals(unitsB);
 	const b = clusteredCount(unitsB);
-	const borrowed = borrowedDispersion ?? (b.assumesSingleEvents ? undefined : b.ownDispersion);
+	const borrowed = borrowedDispersion ?? borrowableDispersion(unitsB);
 	const a = clusteredCount(unitsA, borrowed);
 	const exact = conditionalRateRatio(
 		{
