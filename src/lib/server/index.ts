@@ -183,5 +183,6 @@ export { partChoices, type PartChoice } from './hardware/stackParts';
 export { peopleForWheel } from './hardware/inspectionsPeople';
 export { exportArchive, type ExportOptions } from './archive/exportArchive';
 export { exportTables } from './archive/exportTables';
+export { noteExport } from './archive/noteExport';
 export { restoreArchive, type RestoreOutcome } from './archive/restoreArchive';
 export { ledgerSchema, type LedgerSchema } from './archive/ledgerSchema';

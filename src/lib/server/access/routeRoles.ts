@@ -22,6 +22,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/rides/[id]': { read: 'rider', write: 'rider' },
 	'/answers': { read: 'rider', write: 'rider' },
 	'/ledger': { read: 'engineer', write: 'owner' },
+	'/ledger/archive.zip': { read: 'engineer', write: 'engineer' },
+	'/ledger/tables.zip': { read: 'engineer', write: 'engineer' },
 	'/ledger/trail': { read: 'rider', write: 'engineer' },
 	'/rides/[id]/channels': { read: 'rider', write: 'engineer' },
 	'/rides/[id]/events.csv': { read: 'rider', write: 'engineer' },

@@ -1,5 +1,6 @@
 import { LEDGER_MIGRATIONS } from '../ledger/migrations';
 import type { ArchiveTable } from './archiveTables';
+import { TABLE_WORDS } from './tableWords';
 
 export interface ColumnDescription {
 	readonly name: string;
@@ -38,7 +39,7 @@ export function describeTables(
 	tables: readonly ArchiveTable[],
 	steps: readonly string[] = LEDGER_MIGRATIONS.map(({ sql }) => sql)
 ): TableDescription[] {
-	const words = wordsIn(steps);
+	const words = new Map([...Object.entries(TABLE_WORDS), ...wordsIn(steps)]);
 	return tables.map(({ name, columns }) => ({
 		name,
 		about: words.get(name) ?? '',

@@ -1,0 +1,5 @@
+import { exportTables } from '$lib/server';
+import { download } from '../download';
+import type { RequestHandler } from './$types';
+
+export const POST: RequestHandler = (event) => download(event, 'tables', exportTables);
