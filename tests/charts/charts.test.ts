@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
 import GearFan from '$lib/charts/GearFan.svelte';
 import ObservedShare from '$lib/charts/ObservedShare.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
+import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
 import TimeStrip from '$lib/charts/TimeStrip.svelte';
 import WholeRideBand from '$lib/charts/WholeRideBand.svelte';
@@ -211,5 +213,63 @@ describe('GearFan', () => {
 
 	it('leaves out slips outside the window', () => {
 		expect(svg()).not.toContain('>3<');
+	});
+});
+
+describe('RatesByBin', () => {
+	const rate = (count: number, observedM: number, lower: number, upper: number | null) => ({
+		count,
+		observedM,
+		ratePerHundredKm: observedM > 0 ? count / (observedM / 100_000) : null,
+		lowerPerHundredKm: lower,
+		upperPerHundredKm: upper
+	});
+	const bins = (rates: ReturnType<typeof rate>[]) =>
+		svgOf(RatesByBin, {
+			id: 'bins',
+			label: 'Slips per 100 observed km by torque',
+			bins: ['0', '8', '?'],
+			axis: 'hub torque, Nm',
+			series: [
+				{ name: 'Old', rates },
+				{ name: 'New', rates: [rate(1, 50_000, 0.1, 11.1)] }
+			],
+			width: 400,
+			formats
+		});
+
+	it('draws limits, rates, bins without a slip and bins that nobody observed', () => {
+		expect(
+			bins([rate(4, 100_000, 1.1, 10.2), rate(0, 40_000, 0, 9.2), rate(0, 0, 0, null)])
+		).toMatchSnapshot();
+	});
+
+	it('draws no bar where next to nothing was observed, and an arrow where a limit lies beyond the scale', () => {
+		const svg = bins([rate(4, 100_000, 1.1, 10.2), rate(0, 300, 0, 1230), rate(1, 9_000, 0.3, 61.9)]);
+		expect(svg.match(/class="unknown"/g)).toHaveLength(1);
+		expect(svg.match(/class="beyond"/g)).toHaveLength(1);
+	});
+});
+
+describe('CumulativeCurve', () => {
+	it('draws each curve with its band to the end of what its wheels ran', () => {
+		const svg = svgOf(CumulativeCurve, {
+			label: 'Mean number of slips of one wheel',
+			axis: 'km since fitting',
+			curves: [
+				{
+					name: 'Old',
+					endM: 300_000,
+					points: [
+						{ atM: 50_000, value: 1, lower: 0.3, upper: 3.2 },
+						{ atM: 200_000, value: 2, lower: 0.9, upper: 4.4 }
+					]
+				},
+				{ name: 'New', endM: 120_000, points: [] }
+			],
+			width: 400,
+			formats
+		});
+		expect(svg).toMatchSnapshot();
 	});
 });

@@ -47,8 +47,8 @@ test('Torque and age that the old build never rode are left out, shown, and thei
 	);
 	expect(result).toMatchObject({ counted: 0, comparedM: 10_000, notComparedM: 30_000, slipsNotCompared: 1 });
 	expect(result.leftOut).toEqual([
-		{ torque: '16 to 25 Nm', ageFromM: 250_000, observedM: 25_000 },
-		{ torque: 'from 40 Nm', ageFromM: 0, observedM: 5_000 }
+		{ torque: '16 to 25 Nm', ageFromM: 250_000, ageToM: 500_000, observedM: 25_000 },
+		{ torque: 'from 40 Nm', ageFromM: 0, ageToM: 100_000, observedM: 5_000 }
 	]);
 });
 

@@ -26,6 +26,7 @@ export interface ExpectedSlips {
 	readonly leftOut: readonly {
 		readonly torque: string;
 		readonly ageFromM: number;
+		readonly ageToM: number | null;
 		readonly observedM: number;
 	}[];
 	readonly groups: readonly {
@@ -92,6 +93,7 @@ export function expectedSlips(
 			.map((group) => ({
 				torque: torqueWords(group.torqueGroup),
 				ageFromM: AGE_EDGES_M[group.ageGroup],
+				ageToM: AGE_EDGES_M[group.ageGroup + 1] ?? null,
 				observedM: group.observedM
 			})),
 		groups: compared.map((group) => {
