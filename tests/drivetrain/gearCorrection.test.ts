@@ -88,6 +88,13 @@ describe('gearCorrection', () => {
 		});
 	});
 
+	it('does not take one wrong sprocket for a tyre that would push all other gears off', () => {
+		const cassette = stated.cassette.map((teeth) => (teeth === 32 ? 33 : teeth));
+		const found = gearCorrection({ ...stated, cassette }, ridden(stated))!;
+		expect(found.change).toEqual({ kind: 'sprocket', fromTeeth: 33, toTeeth: 32 });
+		expect(found.explainedAfter).toBe(1);
+	});
+
 	it('offers nothing after little riding, and nothing where no single change helps', () => {
 		expect(gearCorrection(stated, ridden({ ...stated, circumferenceM: 2.08 }, 60))).toBeNull();
 		// one sprocket is stated, three others were ridden: 1.4 m apart, no single change explains two of them

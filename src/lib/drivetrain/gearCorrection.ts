@@ -1,4 +1,4 @@
-import { compareGears, type StatedGears } from './compareGears';
+import { compareGears, SAME_GEAR, type ComparedGear, type StatedGears } from './compareGears';
 import type { LearnedGear } from './gatherGears';
 
 /** The one change of what is stated that would explain the rides better. */
@@ -19,14 +19,17 @@ export interface GearCorrection {
 /** Below this share something stated does not fit; a change is offered when it gains at least that much. */
 const EXPLAINED = 0.95;
 const GAIN = 0.05;
+/** Two changes fit equally well when their misfits are nearer than that. */
+const EQUAL_MISFIT = 0.02;
 /** Riding time below which nothing is said, seconds: one long ride. */
 const LEAST_SECONDS = 1800;
 
 /**
  * Looks for one change that makes the stated gears fit the ridden ones: another circumference (within 12 %),
  * or one sprocket or chainring with another tooth count. With many gears close together nearly any set fits
- * by chance, so only a clear gain is offered, and the change that says least new wins among equals:
- * circumference, then sprocket, then chainring; the smaller step first.
+ * by chance, so only a clear gain is offered. The best fit wins, by the squared distances of all gears: a tyre
+ * that explains one gear by pushing all others off is no better. Among equals the change that says least new
+ * wins: circumference, then sprocket, then chainring.
  *
  * @param stated what the bike is said to have
  * @param learned gathered from its rides
@@ -42,23 +45,23 @@ export function gearCorrection(stated: StatedGears, learned: readonly LearnedGea
 	for (const { change, stated: changed } of candidates(stated)) {
 		const { gears, explained } = compareGears(changed, learned);
 		if (explained - explainedBefore < GAIN) continue;
-		if (best && explained < best.correction.explainedAfter - 0.02) continue;
-		const misfit = gears.reduce((sum, gear) => sum + (gear.label ? gear.seconds * gear.off ** 2 : 0), 0);
-		const better =
-			!best || explained > best.correction.explainedAfter + 0.02 || isFiner(change, misfit, best);
-		if (better)
-			best = { correction: { change, stated: changed, explainedBefore, explainedAfter: explained }, misfit };
+		const misfit = misfitOf(gears);
+		// an earlier kind of change wins among equals, a better fit within its own kind
+		const margin = best && best.correction.change.kind !== change.kind ? EQUAL_MISFIT : 0;
+		if (best && misfit >= best.misfit - margin) continue;
+		best = { correction: { change, stated: changed, explainedBefore, explainedAfter: explained }, misfit };
 	}
 	return best?.correction ?? null;
 }
 
-/** Among changes that explain the same, a better fit of the same kind. */
-function isFiner(
-	change: GearCorrection['change'],
-	misfit: number,
-	best: { correction: GearCorrection; misfit: number }
-): boolean {
-	return change.kind === best.correction.change.kind && misfit < best.misfit;
+/** Mean squared distance from the stated gears by time, 0 to 1; what no gear explains counts as 1. */
+function misfitOf(gears: readonly ComparedGear[]): number {
+	const total = gears.reduce((sum, { seconds }) => sum + seconds, 0);
+	const misfit = gears.reduce(
+		(sum, { off, seconds }) => sum + seconds * Math.min(1, (off / SAME_GEAR) ** 2),
+		0
+	);
+	return misfit / total;
 }
 
 function* candidates(stated: StatedGears): Generator<Pick<GearCorrection, 'change' | 'stated'>> {
