@@ -2,7 +2,16 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { ImportRunner, openLedger, rideStages, type Ledger } from '$lib/server';
+import {
+	actorOf,
+	assignRide,
+	choosePerson,
+	createWheel,
+	ImportRunner,
+	openLedger,
+	rideStages,
+	type Ledger
+} from '$lib/server';
 import { MOST_ATTEMPTS } from '$lib/server/queue/importQueue';
 import { builtProgram, freePort, smallRides, start, until } from './program';
 
@@ -140,6 +149,35 @@ describe('putting slips into a ride, when it is killed', () => {
 		const { results, events, tests } = made(ledger);
 		expect({ results, events }).toEqual({ results: undisturbed.results, events: undisturbed.events });
 		expect(tests).toEqual([]);
+	});
+});
+
+describe('a program that runs', () => {
+	it('computes a ride again as soon as its wheel is named, and puts slips into it anew', async () => {
+		const ledger = open(await ledgerWithRide());
+		const runner = new ImportRunner(ledger, { lookEveryMs: 50 });
+		runners.push(runner);
+		runner.start();
+		const factsTested = () =>
+			ledger.database
+				.prepare<[], { facts: string; put: number }>(
+					`SELECT s.bike_facts AS facts, t.put FROM result s JOIN insertion_test t
+					ON t.ride_id = s.ride_id AND t.version = s.version`
+				)
+				.get();
+		const before = await until('slips to be put in', factsTested);
+		expect(before.facts).toBe('');
+		const actor = actorOf(choosePerson(ledger, 'Ada Nowhere'));
+		const wheelId = createWheel(ledger, actor, { name: 'W', hub: 'a hub', circumferenceM: 2.2 });
+		assignRide(ledger, actor, 1, { wheelId });
+		const after = await until('slips to be put in again', () => {
+			const now = factsTested();
+			return now && now.facts !== '' ? now : null;
+		});
+		expect(after.put).toBeGreaterThan(20);
+		expect(rideStages(ledger, 1)).toMatchObject({ again: null, insertion: { stage: 'done' } });
+		expectWhole(ledger);
+		await runner.stop();
 	});
 });
 

@@ -84,6 +84,20 @@ describe('the bike of a ride', () => {
 	});
 });
 
+describe('a file that is handed in with its bike', () => {
+	it('becomes a ride of that bike; a bike that does not exist is refused', async () => {
+		const test = freshLedger();
+		test.ledger.database.exec(
+			"INSERT INTO bike (id, name, circumference_m, created_ms) VALUES (3, 'B', 2.1, 0)"
+		);
+		const rideId = await addRide(test, {}, { bikeId: 3 });
+		expect(rowsOf(test.ledger, `SELECT bike_id FROM ride WHERE id = ${rideId}`)).toEqual([{ bike_id: 3 }]);
+		await expect(addRide(test, { startedAtMs: START_MS + 1e7 }, { bikeId: 4 })).rejects.toThrow(
+			'no such bike'
+		);
+	});
+});
+
 describe('a ride whose bike is known otherwise than when it was analysed', () => {
 	it('is derived again at the same version and replaced as a whole, with its verdicts', async () => {
 		const { ledger, holder, actor, wheelId, rideId } = await rideOnWheel();

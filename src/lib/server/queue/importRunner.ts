@@ -208,8 +208,8 @@ export class ImportRunner {
 
 	async #analyseImport(child: AnalysisChild, queued: QueuedImport): Promise<void> {
 		faultPoint('leased');
-		const { wheelId = null } = readHints(this.ledger, queued.hints);
-		const bike = bikesOfRides(this.ledger)({ bikeId: null, wheelId, startMs: null });
+		const { wheelId = null, bikeId = null } = readHints(this.ledger, queued.hints);
+		const bike = bikesOfRides(this.ledger)({ bikeId, wheelId, startMs: null });
 		const outcome = await child.analyse(this.#fileOf(queued, bike));
 		if (this.#stopped) return;
 		if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
