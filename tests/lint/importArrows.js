@@ -33,7 +33,8 @@ export const ARROWS = {
 		'lib/slip',
 		'lib/reliability',
 		'lib/hardware',
-		'lib/release'
+		'lib/release',
+		'lib/ui'
 	],
 	// the framework's hooks start and stop the server's parts
 	hooks: ['lib/server']

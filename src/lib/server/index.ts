@@ -149,6 +149,7 @@ export {
 	type RatioView
 } from './evidence/buildAgainstBuild';
 export type { BuildRates } from './evidence/buildRates';
+export { currentVersion as currentAnalysisVersion } from './queue/analysisVersions';
 export type { TrendView } from './evidence/lifeOfBuild';
 
 // distances, services, bikes and people

@@ -1,8 +1,21 @@
-import type { TrendView } from '$lib/server';
-import type { Formats } from '$lib/ui/formats';
+import type { Formats } from './formats';
+
+/** A trend of the rate with distance; the server's view fits. */
+export interface TrendFigures {
+	readonly verdict: 'worse' | 'better' | 'not shown' | 'too few to say';
+	readonly slips: number;
+	/** growth exponent: 1 = steady; null = cannot be fitted */
+	readonly shape: number | null;
+	readonly shapeLower: number | null;
+	/** null = not bounded */
+	readonly shapeUpper: number | null;
+	readonly pLaplace: number | null;
+	readonly pChiSquare: number | null;
+	readonly confidence: number;
+}
 
 /** Whether a build gets worse with distance, in a sentence with what it rests on. */
-export function trendWords(trend: TrendView, formats: Formats): string {
+export function trendWords(trend: TrendFigures, formats: Formats): string {
 	const { verdict, slips, shape, shapeLower, shapeUpper, confidence } = trend;
 	if (verdict === 'too few to say' || shape === null)
 		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${slips === 1 ? 'slip counts' : 'slips count'}`}: too few to say whether the rate changes with distance.`;
@@ -19,7 +32,7 @@ export function trendWords(trend: TrendView, formats: Formats): string {
 }
 
 /** The two classical tests beside it, for whoever wants to see them. */
-export function trendTestWords({ pLaplace, pChiSquare }: TrendView, formats: Formats): string {
+export function trendTestWords({ pLaplace, pChiSquare }: TrendFigures, formats: Formats): string {
 	const p = (value: number | null) =>
 		value === null ? 'cannot be given' : value < 0.001 ? 'below 0.001' : formats.number(value, 3);
 	return `p-values of "the rate does not change": ${p(pLaplace)} (Laplace), ${p(pChiSquare)} (chi-square).`;

@@ -1,5 +1,32 @@
-import type { AgainstReference, RatioView } from '$lib/server';
-import type { Formats } from '$lib/ui/formats';
+import type { Formats } from './formats';
+
+/** A ratio with its limits. */
+export interface RatioFigures {
+	/** null when there is no slip on either side, or only on the build's */
+	readonly ratio: number | null;
+	readonly lower: number;
+	/** null = no upper limit can be given */
+	readonly upper: number | null;
+}
+
+/** Slips counted, and slips expected from the reference at the same hub torque and age. */
+interface SetAgainst {
+	readonly ratio: RatioFigures;
+	readonly expected: RatioFigures & {
+		readonly counted: number;
+		readonly expected: number;
+		readonly comparedM: number;
+		readonly notComparedM: number;
+	};
+}
+
+/** The part of a comparison that its words need; the server's view fits. */
+export interface ComparisonFigures {
+	/** unreviewed events count as slips of the build and as none of the reference */
+	readonly decides: SetAgainst;
+	/** unreviewed events count as slips of both */
+	readonly asFound: SetAgainst;
+}
 
 /** Names and observed distance of the two that are set against each other. */
 export interface Pair {
@@ -20,7 +47,7 @@ const LEAST_COMPARED_SHARE = 0.5;
  * What the rides say about a build against its reference, in one or two sentences. The comparison at the
  * same torque and age speaks first; where too little can be compared, the bare ratio does, and says so.
  */
-export function againstWords(against: AgainstReference, pair: Pair, formats: Formats): string {
+export function againstWords(against: ComparisonFigures, pair: Pair, formats: Formats): string {
 	const { build, reference } = pair;
 	const [bare] = [
 		[build, pair.buildObservedM] as const,
@@ -32,11 +59,7 @@ export function againstWords(against: AgainstReference, pair: Pair, formats: For
 	return answer(against.decides, pair, formats);
 }
 
-function answer(
-	{ expected, ratio }: AgainstReference['decides'],
-	{ build, reference }: Pair,
-	formats: Formats
-): string {
+function answer({ expected, ratio }: SetAgainst, { build, reference }: Pair, formats: Formats): string {
 	const observedM = expected.comparedM + expected.notComparedM;
 	const share = observedM > 0 ? expected.comparedM / observedM : 0;
 	if (share >= LEAST_COMPARED_SHARE && expected.expected > 0) {
@@ -53,7 +76,7 @@ function answer(
 function conclude(
 	build: string,
 	reference: string,
-	{ lower, upper }: Pick<RatioView, 'lower' | 'upper'>,
+	{ lower, upper }: Pick<RatioFigures, 'lower' | 'upper'>,
 	how: string
 ): string {
 	if (upper !== null && upper < 1)
@@ -63,10 +86,7 @@ function conclude(
 }
 
 /** "0.14 (0.02 to 0.6)"; without any slip: "at most 0.6"; "no limit" where none can be given. */
-export function limitsWords(
-	{ ratio, lower, upper }: Pick<RatioView, 'ratio' | 'lower' | 'upper'>,
-	formats: Formats
-): string {
+export function limitsWords({ ratio, lower, upper }: RatioFigures, formats: Formats): string {
 	if (upper === null) return lower > 0 ? `at least ${formats.figure(lower)}` : 'cannot be said';
 	if (ratio === null || ratio === 0) return `at most ${formats.figure(upper)}`;
 	return `${formats.figure(ratio)} (${formats.figure(lower)} to ${formats.figure(upper)})`;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { AgainstReference, BuildRates, TrendView } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
-import { againstWords, limitsWords, type Pair } from '../../src/routes/compare/againstWords';
-import { intervalWords } from '../../src/routes/compare/intervalWords';
-import { trendTestWords, trendWords } from '../../src/routes/compare/trendWords';
+import { againstWords, limitsWords, type Pair } from '$lib/ui/againstWords';
+import { intervalWords } from '$lib/ui/intervalWords';
+import { trendTestWords, trendWords } from '$lib/ui/trendWords';
 
 const formats = createFormats('en-GB', 'UTC');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');

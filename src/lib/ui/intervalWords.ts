@@ -1,11 +1,23 @@
-import type { BuildRates } from '$lib/server';
-import type { Formats } from '$lib/ui/formats';
+import type { Formats } from './formats';
+
+/** What the limits of a build's rate rest on; the server's view fits. */
+export interface IntervalFigures {
+	readonly pooled: {
+		readonly upperPerHundredKm: number | null;
+		readonly decidedBy: 'single' | 'bursts' | 'scatter';
+		/** variance of the rides' counts / their mean, as used */
+		readonly dispersion: number;
+		readonly assumesSingleEvents: boolean;
+		readonly borrowed: boolean;
+	};
+	readonly wheels: readonly unknown[];
+}
 
 /** with fewer wheels than this nothing is known of how far hubs differ */
 const WHEELS_FOR_SPREAD = 5;
 
 /** What the limits of a rate rest on, and for how many wheels they speak. */
-export function intervalWords({ pooled, wheels }: BuildRates, formats: Formats): string {
+export function intervalWords({ pooled, wheels }: IntervalFigures, formats: Formats): string {
 	if (pooled.upperPerHundredKm === null) return '';
 	const count = wheels.length;
 	const forWheels = count === 1 ? 'For this one wheel' : `For these ${formats.number(count)} wheels`;
@@ -17,7 +29,7 @@ export function intervalWords({ pooled, wheels }: BuildRates, formats: Formats):
 }
 
 function clustering(
-	{ assumesSingleEvents, borrowed, decidedBy, dispersion }: BuildRates['pooled'],
+	{ assumesSingleEvents, borrowed, decidedBy, dispersion }: IntervalFigures['pooled'],
 	formats: Formats
 ): string {
 	if (borrowed)

@@ -1,0 +1,56 @@
+import type { AgainstReference, BuildAgainstBuild, BuildTold } from '$lib/server';
+import { createFormats } from '$lib/ui/formats';
+import { rateWords } from '$lib/ui/rateWords';
+import { againstWords, limitsWords } from '$lib/ui/againstWords';
+import { intervalWords } from '$lib/ui/intervalWords';
+import { trendWords } from '$lib/ui/trendWords';
+
+/** The comparison of two builds as lines for a terminal: the sentences of the page, in plain spaces. */
+export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number): string {
+	const formats = createFormats('en-GB', 'UTC');
+	const [before, after] = told.builds;
+	const [against] = told.against;
+	const lines = [
+		`${after.name} against ${before.name} (${told.policy.unit === 'slips' ? 'each slip counts' : 'slips less than 10 s apart count once'}; analysis version ${analysisVersion})`,
+		'',
+		againstWords(
+			against,
+			{
+				build: after.name,
+				reference: before.name,
+				buildObservedM: after.observedM,
+				referenceObservedM: before.observedM,
+				referenceUnreviewed: before.unreviewed,
+				referenceConfirmed: before.best.pooled.count
+			},
+			formats
+		),
+		'',
+		...told.builds.flatMap((build) => [...linesOf(build), '']),
+		...caseLines('Unreviewed events count on the new build, not on the old one', against.decides),
+		...(before.unreviewed + after.unreviewed > 0
+			? caseLines('Unreviewed events count on both', against.asFound)
+			: []),
+		'',
+		'It tells what these rides support and is no certificate; a build that slips less may still slip.'
+	];
+	return lines.join('\n').replaceAll('\u00a0', ' ');
+
+	function linesOf(build: BuildTold): string[] {
+		const open = build.unreviewed > 0 ? ` (${build.unreviewed} not reviewed, counted here)` : '';
+		return [
+			`${build.name}: ${rateWords(build.worst.pooled, formats).sentence}${open}`,
+			`  ${intervalWords(build.worst, formats)}`,
+			`  ${trendWords(build.life.trend, formats)}`
+		];
+	}
+
+	function caseLines(name: string, { ratio, expected }: AgainstReference['decides']): string[] {
+		const count = (value: number) => (value === 0 ? 'none' : formats.figure(value));
+		return [
+			`${name}:`,
+			`  times as often per observed km: ${limitsWords(ratio, formats)}`,
+			`  at the same torque and age, on ${formats.km(expected.comparedM)} of ${formats.km(expected.comparedM + expected.notComparedM)}: counted ${expected.counted === 0 ? 'none' : formats.number(expected.counted)}, expected ${count(expected.expected)}, ratio ${limitsWords(expected, formats)}`
+		];
+	}
+}
