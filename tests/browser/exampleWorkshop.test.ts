@@ -206,6 +206,7 @@ describe('the example workshop, from the first start to a comparison', () => {
 				'/builds/1',
 				'/compare',
 				'/method',
+				'/versions',
 				'/settings'
 			]);
 			await visit.context.close();
