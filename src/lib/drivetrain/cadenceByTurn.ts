@@ -4,6 +4,7 @@ const TURNING_RPM = 60;
 const FALLS_TO = 0.85;
 /** ... when the crank stands within this time. */
 const STANDS_WITHIN_S = 4;
+/** Fewer stops say nothing (common practice, no source). */
 const LEAST_STOPS = 15;
 /** Sensors that mean over the second show a value in between at 0.4 to 0.7 of their stops, those by the turn at 0.0 to 0.3. */
 const LARGEST_SHARE = 0.3;

@@ -3,9 +3,13 @@ import { median } from './median';
 
 /** Distance must be this much calmer against cadence than speed is. */
 const CALMER = 0.7;
+/** Fewer seconds of pedalling say nothing (common practice, no source). */
 const LEAST_SECONDS = 300;
+/** Distance may come later or earlier than cadence by this much, as speed does. */
 const LAGS_S = [-2, -1, 0, 1, 2];
+/** Slower than this a step of distance is mostly rounding. */
 const LEAST_STEP_M = 1.5;
+/** Slower turns are mostly positioning the cranks. */
 const TURNING_RPM = 40;
 
 /**

@@ -17,7 +17,9 @@ export interface DriveSignals {
 	readonly noise: number;
 }
 
+/** Slower turns are mostly positioning the cranks (common practice, no source). */
 const TURNING_RPM = 25;
+/** Slower than this a wheel sensor shows mostly its own rhythm (common practice, no source). */
 const ROLLING_MPS = 1.1;
 /** Less power than this is soft pedalling: the driver may run free. */
 export const PRESSING_W = 30;

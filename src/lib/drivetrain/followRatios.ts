@@ -3,6 +3,7 @@ import type { LearnedRatio } from './learnRatios';
 
 /** Cost of a change of gear, in the unit of a log likelihood; a shift comes about twice a minute. */
 const SHIFT_COST = 5;
+/** Where a shift was recorded a change is more likely. */
 const RECORDED_SHIFT_COST = 2;
 /** A second that fits no gear (noise, a dip, a slip) costs this much at most. */
 const MISFIT_COST = 6;

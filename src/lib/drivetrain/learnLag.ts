@@ -5,6 +5,7 @@ const LAGS_S = [0, 1, -1, 2, -2];
 
 /** Pedalling, by cadence alone: slower turns are mostly positioning the cranks. */
 const PEDALLING_RPM = 40;
+/** Slower than this the proportion says little. */
 const ROLLING_MPS = 2;
 
 /**

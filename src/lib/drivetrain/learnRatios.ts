@@ -11,10 +11,13 @@ export interface LearnedRatio {
 
 const LOWEST = Math.log(1 / 14);
 const HIGHEST = Math.log(1 / 0.9);
+/** Width of a bin of ln ratio: 0.4 %, less than sensors scatter. */
 const BIN = 0.004;
 /** Two sprockets of a cassette differ by 4.5 % at the least (22 and 23 teeth). */
 const CLOSEST = 0.03;
+/** A gear that was in for less than this share of the pedalling is left out: shifts make such peaks. */
 const LEAST_SHARE = 0.004;
+/** And for less than this time. */
 const LEAST_SECONDS = 12;
 
 /**

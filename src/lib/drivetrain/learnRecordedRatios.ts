@@ -3,6 +3,7 @@ import { median } from './median';
 
 /** A recorded shift leads the change of ratio by up to this long. */
 const SETTLE_S = 4;
+/** A recorded gear that was in for less time is not learned. */
 const LEAST_SECONDS = 8;
 
 /**

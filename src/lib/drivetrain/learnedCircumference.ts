@@ -12,8 +12,11 @@ export interface LearnedCircumference {
 
 /** With this share of the riding explained by what is stated, its own gears are taken; else those that fitted best. */
 const STATED_FITS = 0.85;
+/** A gear that was in for less than a minute says little. */
 const LEAST_SECONDS = 60;
+/** One or two gears fit any circumference with other teeth. */
 const LEAST_GEARS = 3;
+/** 90 % of a normal distribution lie within this many standard deviations. */
 const NORMAL_90 = 1.645;
 /** The peaks of the ratio are read on a grid of 0.4 %. */
 const READING = 0.002;

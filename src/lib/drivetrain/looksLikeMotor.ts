@@ -2,16 +2,23 @@ import type { SecondGrid } from './secondGrid';
 
 /** A light rider with a light bicycle, kg: whoever weighs more needs more power, so the sign errs towards no motor. */
 const LEAST_MASS_KG = 60;
+/** Standard gravity, m/s2. */
 const GRAVITY = 9.81;
+/** A start begins below this speed ... */
 const STARTS_BELOW_MPS = 2;
+/** ... and has been made at this one ... */
 const STARTED_FROM_MPS = 5.5;
+/** ... within this time (common practice, no source). */
 const START_WITHIN_S = 12;
+/** Climbs are looked at by the minute. */
 const CLIMB_S = 60;
 /** Of height in a minute; less is within what barometers drift. */
 const LEAST_CLIMB_M = 6;
 /** Less than this share of the power that mass alone needs. */
 const SHARE = 0.6;
+/** Fewer starts and climbs say nothing (common practice, no source). */
 const LEAST_CASES = 6;
+/** Starts downhill exist: most of the cases must show it (common practice, no source). */
 const MOST_OF_THEM = 0.7;
 
 /**

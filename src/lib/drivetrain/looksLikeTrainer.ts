@@ -3,8 +3,11 @@ import type { SecondGrid } from './secondGrid';
 
 /** Speed and power are compared as means over this long: shorter ones show the mass of the bicycle. */
 const WINDOW_S = 30;
+/** Fewer windows, ten minutes, say nothing (common practice, no source). */
 const LEAST_WINDOWS = 20;
+/** Slower than this the rider is starting or stopping. */
 const ROLLING_MPS = 2;
+/** With less power the rider is coasting. */
 const PRESSING_W = 40;
 /** Without a wide choice of power nothing can be said: the ratio of the upper to the lower quintile. */
 const LEAST_RANGE = 1.25;

@@ -1,9 +1,13 @@
 import { quantile } from './median';
 import type { SecondGrid } from './secondGrid';
 
+/** Mean radius of the Earth. */
 const EARTH_RADIUS_M = 6_371_000;
+/** Track and distance are compared over stretches of this length. */
 const WINDOW_S = 120;
+/** Fewer stretches, half an hour, say nothing (common practice, no source). */
 const LEAST_WINDOWS = 15;
+/** Shorter stretches are mostly standing. */
 const LEAST_WAY_M = 200;
 /**
  * A wheel rolls through every bend and with a circumference of its own, and positions scatter: they agree to some

@@ -20,8 +20,11 @@ export interface LoggerSlip {
 	readonly upperDeg: number;
 }
 
+/** The ratio that was in is taken from this long before (estimate). */
 const BEFORE_S = 0.4;
+/** An overrun that lasts longer is a shift or a fault (estimate). */
 const LONGEST_S = 2.5;
+/** Slower turns are mostly positioning the cranks. */
 const LEAST_RPM = 30;
 /** In an overrun the crank gains speed from sample to sample: a jump of a part of the ratio is a shift. */
 const RISES = 0.01;
@@ -29,6 +32,7 @@ const RISES = 0.01;
 const AHEAD = 0.05;
 /** A crank that is free for this long runs far ahead; one that keeps a small lead is in an easier gear. */
 const LONG_S = 0.5;
+/** Lead from which a crank counts as free, share of the engaged cadence (measured on simulated rides). */
 const LONG_LEAD = 0.5;
 /** One step of a fine ratchet in a middle gear: about 5 crank degrees. */
 const LEAST_DEG = 5;
@@ -41,12 +45,14 @@ const LEAST_LOST = 0.25;
 const LEAST_TORQUE_NM = 3;
 /** A crank that was not in its ratio just before was catching up with the wheel: that is a take-up. */
 const ENGAGED_WITHIN = 0.04;
+/** Samples before the overrun that must lie in the ratio. */
 const ENGAGED_SAMPLES = 3;
 
 /** Scatter is taken from the last samples, in which the same gear is in. */
 const SCATTER_SAMPLES = 10;
 /** Torque that is there in one sample and gone in the next broke off: from this much, to less than this share. */
 const BROKEN_FROM_NM = 8;
+/** Share of the torque before that may be left (estimate). */
 const BROKEN_SHARE = 0.3;
 /** After an overrun the crank is no longer ahead by more than this; behind it may be, as a startled rider stops. */
 const BACK_WITHIN = 0.03;

@@ -14,14 +14,19 @@ const LEAST_GAIN_MPS = 0.7;
 const LEAST_GAIN = 0.14;
 /** The lightest bicycle with rider, kg, and the radius of its wheel, m: more gain than the drive gives them is spin. */
 const LEAST_MASS_KG = 60;
+/** Radius of the wheel, m (a tyre of 40-622 is 0.34). */
 const RADIUS_M = 0.33;
 /** Within a second torque may be higher than its mean over the last ones by this factor. */
 const PEAK = 1.3;
+/** Slower than this a wheel sensor shows mostly its own rhythm. */
 const SLOWEST_MPS = 1.5;
+/** Faster than this no rider has the torque (estimate). */
 const FASTEST_MPS = 6;
+/** A tyre lets go at high drive (estimate). */
 const LEAST_HUB_TORQUE_NM = 30;
 /** Crank and wheel stay together within this while the tyre spins: the clutch holds. */
 const TOGETHER = 0.05;
+/** A spin is over within this time (estimate). */
 const BACK_WITHIN_S = 3;
 /** Speed before and after differ by no more than this share of the gain. */
 const BACK_SHARE = 0.4;

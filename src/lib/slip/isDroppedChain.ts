@@ -3,10 +3,15 @@ import type { RideContext } from './rideContext';
 
 /** A crank turn and more: a clutch that lets go catches again before, nearly always. */
 const LEAST_DEG = 400;
+/** The seconds after the overrun that are looked at ... */
 const LOOKED_AT_S = 5;
+/** ... of which so many must show a crank that turns ... */
 const LEAST_IDLE_S = 2;
+/** ... at least this fast ... */
 const TURNS_RPM = 30;
+/** ... without load. */
 const NO_LOAD_W = 15;
+/** Slower than this the wheel stands. */
 const STANDS_MPS = 0.5;
 /** Nobody rides on for long with the chain off. */
 const STANDS_WITHIN_S = 120;

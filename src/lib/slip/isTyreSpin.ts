@@ -3,6 +3,7 @@ import type { RideContext } from './rideContext';
 
 /** A tyre lets go at high drive and low speed. */
 const LEAST_HUB_TORQUE_NM = 30;
+/** Faster than this no rider has the torque (estimate). */
 const FASTEST_MPS = 6;
 /** A spinning tyre still takes part of the drive; a freehub that lets go takes none. */
 const KEPT_SHARE = 0.65;

@@ -20,6 +20,7 @@ export interface LoggerOverrun {
 const AHEAD = 0.025;
 /** Before the onset the crank leads when it is ahead by this share, and by so many times the scatter. */
 const LEAD_IN = 0.015;
+/** In multiples of the scatter of the ratio (estimate). */
 const LEAD_IN_SCATTERS = 3;
 /** The driver has caught once the lead falls below this share of its greatest: a free crank is not slowed so suddenly. */
 const CAUGHT = 0.8;

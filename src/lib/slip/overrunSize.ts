@@ -23,6 +23,8 @@ export interface OverrunSize {
 	readonly crankDeg: WithLimits;
 	readonly from: number;
 	readonly to: number;
+	/** ln(crank turns per metre) of the proportion that it was measured against */
+	readonly reference: number;
 }
 
 /**
@@ -61,7 +63,8 @@ export function overrunSize(context: RideContext, placed: Placed, byTurn: boolea
 			upper: value * Math.exp(NORMAL_90 * sd)
 		},
 		from,
-		to
+		to,
+		reference
 	};
 }
 

@@ -1,5 +1,47 @@
+import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
+import { DRIVE_STATES, EVENT_KINDS } from '$lib/slip/analysis';
+import observed from '$lib/slip/model/observed.json';
 import scorer from '$lib/slip/model/scorer.json';
+import { treeFacts } from '$lib/slip/model/treeFacts';
+import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
+import { workedEvent } from '$lib/slip/workedEvent';
+import { benchFigures } from './benchFigures';
+import { allConstants, writtenFigures } from './sourceFiles';
+import { workedView } from './workedView';
+import { rideOf, workedRide } from './workedRide';
 import type { PageServerLoad } from './$types';
 
-/** The page says for which wheel the strength of signs is calibrated; the model itself stays here. */
-export const load: PageServerLoad = () => ({ slipsPerThousandKm: scorer.strength.slipsPerThousandKm });
+const AROUND_S = 7;
+
+/** The figures are the code's own; they are made once, with the first visit, by the functions that judge rides. */
+let made: ReturnType<typeof make> | null = null;
+
+function make() {
+	const scorerFacts = treeFacts(scorer);
+	const worked = workedEvent(rideOf(workedRide), workedRide.bike, workedRide.truth.t0, AROUND_S);
+	return {
+		version: ANALYSIS_VERSION,
+		kinds: EVENT_KINDS,
+		states: DRIVE_STATES,
+		torqueEdgesNm: HUB_TORQUE_EDGES_NM,
+		slipsPerThousandKm: scorer.strength.slipsPerThousandKm,
+		strength: { intercept: scorer.strength.intercept, slope: scorer.strength.slope },
+		scorer: { ...scorerFacts, asked: scorerFacts.asked.slice(0, 15) },
+		observedModel: {
+			...treeFacts(observed),
+			sizeSlope: observed.sizeSlope,
+			leastLogOdds: observed.leastLogOdds
+		},
+		constants: allConstants(),
+		figures: benchFigures(writtenFigures()),
+		worked:
+			worked &&
+			workedView(
+				worked,
+				workedRide,
+				scorerFacts.asked.map(({ name }) => name)
+			)
+	};
+}
+
+export const load: PageServerLoad = () => (made ??= make());
