@@ -255,6 +255,27 @@ describe('trendOfRate', () => {
 	});
 });
 
+describe('trendOfRate with bursts', () => {
+	it('takes a burst for a trend unless it is told how far outings scatter (600 seeded histories)', () => {
+		const alarms = (dispersion: number) => {
+			let told = 0;
+			for (let seed = 0; seed < 600; seed++) {
+				const draw = randomNumbers(seed);
+				const events: number[] = [];
+				for (let bursts = draw.poisson(8); bursts > 0; bursts--) {
+					const at = 1 + 990 * draw.next();
+					for (let i = 0; i < 3; i++) events.push(at + i);
+				}
+				const { verdict } = trendOfRate([watchedFromNew(events, 1000)], 0.95, dispersion);
+				if (verdict === 'rising' || verdict === 'falling') told++;
+			}
+			return told / 600;
+		};
+		expect(alarms(1)).toBeGreaterThan(0.15);
+		expect(alarms(3)).toBeLessThan(0.08);
+	});
+});
+
 describe('histories', () => {
 	it('are refused when windows overlap or run backwards and when an event lies outside', () => {
 		const twice = {

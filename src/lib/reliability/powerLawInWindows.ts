@@ -1,4 +1,4 @@
-import { checkConfidence } from './checks';
+import { checkConfidence, checkPositive } from './checks';
 import { chiSquareQuantile } from './chiSquareQuantile';
 import { normalAbove } from './normalAbove';
 import { powersOfWindows } from './powersOfWindows';
@@ -29,6 +29,8 @@ export interface WindowedPowerLaw {
  *
  * @param histories one a system
  * @param confidence two-sided, 0 < confidence < 1
+ * @param dispersion variance / mean of whole outings where events come in bursts (`clusteredCount`): limits and
+ *   p-value then allow for it; below 1 counts as 1
  * @returns the fit; null without events, with one at age 0 (it has no logarithm), or when the likelihood has no
  *   summit (all events at the edge)
  * @throws RangeError for windows that overlap, events outside them, a confidence outside (0, 1)
@@ -36,14 +38,16 @@ export interface WindowedPowerLaw {
  *   // shape 0.3444, scale 0.9237
  * Source: likelihood of a Poisson process with intensity scale x shape x t^(shape - 1) over the windows, Rigdon
  * and Basu 2000, Statistical Methods for the Reliability of Repairable Systems (from memory); limits by the
- * likelihood ratio.
+ * likelihood ratio, divided by the dispersion (McCullagh and Nelder 1989, section 9.2) where there are bursts.
  */
 export function powerLawInWindows(
 	histories: readonly WatchedHistory[],
-	confidence: number
+	confidence: number,
+	dispersion = 1
 ): WindowedPowerLaw | null {
 	checkHistories(histories);
 	checkConfidence('confidence', confidence);
+	checkPositive('dispersion', dispersion);
 	const events = histories.flatMap((history) => [...history.events]);
 	if (events.length === 0 || events.some((age) => age === 0)) return null;
 	const windows = histories.flatMap((history) => [...history.windows]);
@@ -61,7 +65,8 @@ export function powerLawInWindows(
 	};
 	const summit = rootBetween(slope, -LOG_SHAPE_EDGE, LOG_SHAPE_EDGE);
 	if (Number.isNaN(summit)) return null;
-	const drop = chiSquareQuantile(confidence, 1) / 2;
+	const scatter = Math.max(1, dispersion);
+	const drop = (scatter * chiSquareQuantile(confidence, 1)) / 2;
 	const top = height(summit);
 	const below = (logShape: number) => height(logShape) - top + drop;
 	const lower = rootBetween(below, -LOG_SHAPE_EDGE, summit);
@@ -75,6 +80,6 @@ export function powerLawInWindows(
 		scale: n / powers(shape).grown / unit ** shape,
 		// the height without what does not depend on the shape: n log n - n, and the unit of age
 		logLikelihood: top + n * Math.log(n) - n - logSum - n * Math.log(unit),
-		pConstant: 2 * normalAbove(Math.sqrt(Math.max(0, 2 * (top - height(0)))))
+		pConstant: 2 * normalAbove(Math.sqrt(Math.max(0, (2 * (top - height(0))) / scatter)))
 	};
 }

@@ -24,13 +24,19 @@ export interface TrendOfRate {
  *
  * @param histories one a system; an event at age 0 has no logarithm: set it a little later
  * @param confidence two-sided, 0 < confidence < 1
+ * @param dispersion variance / mean of whole outings where events come in bursts (`clusteredCount`); without it a
+ *   burst passes for a trend. The two classical tests always take events for single
  * @returns verdict and figures
  * @throws RangeError for windows that overlap, events outside them, a confidence outside (0, 1)
  * @example trendOfRate([watchedFromNew([900, 1300, 1400, 1450, 1490], 1500)], 0.95).verdict // 'rising'
  * Source: see the functions used.
  */
-export function trendOfRate(histories: readonly WatchedHistory[], confidence: number): TrendOfRate {
-	const fit = powerLawInWindows(histories, confidence);
+export function trendOfRate(
+	histories: readonly WatchedHistory[],
+	confidence: number,
+	dispersion = 1
+): TrendOfRate {
+	const fit = powerLawInWindows(histories, confidence, dispersion);
 	const events = histories.reduce((sum, history) => sum + history.events.length, 0);
 	const told = {
 		events,
