@@ -34,6 +34,7 @@ export const GOOD: TestEvidence = {
 	confirmed: 0,
 	unreviewed: 0,
 	slipsAtObservedM: [],
+	confirmedAtObservedM: [],
 	lastThird: { slips: 0, observedM: 1_600_000 },
 	expected: { ratioUpper: 0.15, comparableShare: 0.8 },
 	observedMAboveHardTorque: 25_000,

@@ -51,6 +51,8 @@ export interface TestEvidence {
 	readonly unreviewed: number;
 	/** counted slips (unreviewed among them) by the observed metres at which they came, all wheels together */
 	readonly slipsAtObservedM: readonly number[];
+	/** the confirmed ones among them */
+	readonly confirmedAtObservedM: readonly number[];
 	/** the last third of the observed distance of these rides */
 	readonly lastThird: { readonly slips: number; readonly observedM: number };
 	/** null = the reference build has nothing to compare with */
