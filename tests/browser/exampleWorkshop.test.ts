@@ -188,6 +188,39 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByRole('heading', { name: 'Set against Original' }).count()).toBe(1);
 	});
 
+	it('tells what was on a wheel at any kilometre of its axis, by keys and from the table behind it', async () => {
+		const { page } = desk;
+		await page.goto('/wheels');
+		await page.locator('a[href^="/wheels/"]').first().click();
+		const slider = page.getByRole('slider', { name: 'Where to look on the distance axis' });
+		const then = page.locator('section[aria-labelledby="then-heading"]');
+		await slider.focus();
+		await page.keyboard.press('Home');
+		await then.getByRole('link', { name: 'Original', exact: true }).waitFor();
+		expect(await then.innerText()).toMatch(/none is written down before/);
+		await slider.focus();
+		await page.keyboard.press('End');
+		await then.getByRole('link', { name: 'Retrofit', exact: true }).waitFor();
+		expect(await then.innerText()).toMatch(/since the one of .* thin freehub grease/s);
+		expect(await desk.accessibility()).toEqual([]);
+		await page.locator('details', { hasText: 'The same as a table' }).locator('summary').first().click();
+		await page
+			.getByRole('row', { name: /Prototype 1 fitted/ })
+			.getByRole('link', { name: 'look there' })
+			.click();
+		await then.getByRole('link', { name: 'Prototype 1', exact: true }).waitFor();
+	});
+
+	it('offers the sprocket that the rides of a bike speak for, and takes it over with one click', async () => {
+		const { page } = desk;
+		await page.goto('/bikes');
+		await page.getByRole('link', { name: 'Touring bike 2' }).click();
+		await page.getByText('a sprocket of 32 teeth instead of 33').waitFor();
+		await page.getByRole('button', { name: 'Take it over' }).click();
+		await page.getByText('a sprocket of 32 teeth instead of 33').waitFor({ state: 'detached' });
+		expect(await page.getByText(/The stated gears explain 100/).count()).toBe(1);
+	});
+
 	for (const [name, screen] of [
 		['a desk', DESK],
 		['a desk in the dark', { ...DESK, colorScheme: 'dark' as const }],
@@ -203,6 +236,10 @@ describe('the example workshop, from the first start to a comparison', () => {
 				`${ridePath}?event=${await firstEvent(desk, ridePath)}`,
 				'/wheels',
 				'/wheels/1',
+				'/wheels/1?km=100',
+				'/bikes',
+				'/bikes/2',
+				'/people',
 				'/builds/1',
 				'/compare',
 				'/method',
