@@ -6,6 +6,7 @@ import { refuseStale } from '../ledger/refuseStale';
 import { LedgerRefusal } from '../refusal';
 import { buildContents, type BuildContents, type TorqueLine } from './buildContents';
 import { buildLock } from './buildLock';
+import { buildTrail } from './buildTrail';
 import { findBuild } from './builds';
 import { checkBuildContents, type BuildContentsInput } from './checkBuildContents';
 import { refuseSerialClash } from './refuseSerialClash';
@@ -44,7 +45,7 @@ export function changeBuild(
 			const after: BuildContents = { ...checked, torques };
 			if (name.toLowerCase() !== after.name.toLowerCase()) refuseTakenName(ledger, 'build', after.name);
 			refuseChangeOfLocked(ledger, buildId, before, after);
-			const trail = differences(before, after);
+			const trail = buildTrail(ledger, before, after);
 			if (Object.keys(trail).length === 0) return;
 			writeBuildContents(ledger, buildId, after);
 			leaveTrail(ledger, actor, 'changed', 'build', buildId, trail);
@@ -102,12 +103,4 @@ function hardwareOf(contents: BuildContents): Fact {
 
 function factsOf(contents: BuildContents): Fact {
 	return contents as unknown as Fact;
-}
-
-function differences(before: BuildContents, after: BuildContents): Record<string, unknown> {
-	const changed: Record<string, unknown> = {};
-	for (const name of Object.keys(after) as (keyof BuildContents)[])
-		if (JSON.stringify(before[name]) !== JSON.stringify(after[name]))
-			changed[name] = { before: before[name], after: after[name] };
-	return changed;
 }

@@ -5,6 +5,7 @@ import {
 	copyBuild,
 	falseAlarms,
 	getLedger,
+	historyOf,
 	incidentsOfBuild,
 	listWheels,
 	makeRevision,
@@ -27,6 +28,7 @@ export const load: PageServerLoad = ({ params }) => {
 	return {
 		build,
 		hardware,
+		history: historyOf(ledger, 'build', build.id),
 		stacks: stackPage(ledger, build.id).stacks,
 		incidents: incidentsOfBuild(ledger, build.id),
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),

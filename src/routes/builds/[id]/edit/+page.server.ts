@@ -9,7 +9,7 @@ import {
 	listParts,
 	listPeople
 } from '$lib/server';
-import { actorOf, neededId, pathId } from '../../../forms';
+import { actorOf, neededId, pathId, text } from '../../../forms';
 import { typedFields } from '../../../typedFields';
 import { fieldsOf, readBuildForm } from './buildFields';
 import type { Actions, PageServerLoad } from './$types';
@@ -46,7 +46,9 @@ export const actions: Actions = {
 			changeBuild(ledger, actorOf(locals), buildId, neededId(form, 'rowVersion'), input);
 		} catch (refused) {
 			if (!(refused instanceof LedgerRefusal)) throw refused;
-			return fail(400, { sentence: refused.sentence, typed: typedFields(form) });
+			const stands = buildHardware(ledger, buildId)?.rowVersion;
+			const stale = String(stands) !== text(form, 'rowVersion');
+			return fail(400, { sentence: refused.sentence, stale, typed: typedFields(form) });
 		}
 		redirect(303, `/builds/${buildId}`);
 	}

@@ -1,6 +1,6 @@
 import { changePart, getLedger, LedgerRefusal, PART_FINISHES, PART_KINDS, partView } from '$lib/server';
 import { error, fail, redirect } from '@sveltejs/kit';
-import { actorOf, neededId, pathId } from '../../../forms';
+import { actorOf, neededId, pathId, text } from '../../../forms';
 import { typedFields } from '../../../typedFields';
 import { fieldsOfPart, readPartForm } from '../../partFields';
 import type { Actions, PageServerLoad } from './$types';
@@ -24,7 +24,8 @@ export const actions: Actions = {
 			changePart(getLedger(), actorOf(locals), partId, neededId(form, 'rowVersion'), readPartForm(form));
 		} catch (refused) {
 			if (!(refused instanceof LedgerRefusal)) throw refused;
-			return fail(400, { sentence: refused.sentence, typed: typedFields(form) });
+			const stale = String(partView(getLedger(), partId)?.rowVersion) !== text(form, 'rowVersion');
+			return fail(400, { sentence: refused.sentence, stale, typed: typedFields(form) });
 		}
 		redirect(303, `/parts/${partId}`);
 	}
