@@ -35,6 +35,23 @@ describe('demonstrationExposure', () => {
 		expect(demonstrationExposure(0.01, 0.95, 1)).toBeGreaterThan(470);
 	});
 
+	it('asks for as many times more as bursts are large, and never for less', () => {
+		expect(demonstrationExposure(0.01, 0.9, 0, 3)).toBeCloseTo(3 * demonstrationExposure(0.01, 0.9, 0), 9);
+		expect(demonstrationExposure(0.01, 0.9, 2, 3)).toBeGreaterThan(demonstrationExposure(0.01, 0.9, 2));
+		expect(demonstrationExposure(0.01, 0.9, 2, 0.5)).toBe(demonstrationExposure(0.01, 0.9, 2));
+	});
+
+	it('keeps its risk where events come in bursts of three, told of it, and not otherwise (4,000 seeded)', () => {
+		const passes = (exposure: number, seed: number) => {
+			const draw = randomNumbers(seed);
+			let passed = 0;
+			for (let i = 0; i < 4000; i++) if (3 * draw.poisson((0.01 * exposure) / 3) <= 3) passed++;
+			return passed / 4000;
+		};
+		expect(passes(demonstrationExposure(0.01, 0.9, 3), 1)).toBeGreaterThan(0.2);
+		expect(passes(demonstrationExposure(0.01, 0.9, 3, 3), 1)).toBeLessThan(0.1 + 4 * 0.0048);
+	});
+
 	it('refuses a target of nought and a broken number', () => {
 		expect(() => demonstrationExposure(0, 0.9, 0)).toThrow(/targetRate .* 0/);
 		expect(() => demonstrationExposure(0.1, 0.9, 1.5)).toThrow(/allowedEvents .* 1.5/);
