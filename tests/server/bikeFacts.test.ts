@@ -140,6 +140,7 @@ describe('a ride whose bike is known otherwise than when it was analysed', () =>
 		failDerivation(ledger, derivation, 'the disk is full');
 		expect(listDerivations(ledger)).toEqual([]);
 		expect(rideStages(ledger, rideId)?.again).toEqual({ state: 'failed', reason: 'the disk is full' });
+		expect(countComputingAgain(ledger)).toBe(0);
 		expect(rideView(ledger, rideId)!.eventList).toHaveLength(2);
 		state(2.3);
 		expect(listDerivations(ledger)).toHaveLength(1);

@@ -1,4 +1,5 @@
 import {
+	countComputingAgain,
 	exampleState,
 	getLedger,
 	listBuilds,
@@ -29,6 +30,7 @@ export const load: PageServerLoad = ({ url }) => {
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		imports: listImports(ledger, { limit: 50 }),
+		computingAgain: countComputingAgain(ledger),
 		example: exampleState(ledger)
 	};
 };

@@ -3,6 +3,7 @@ import type { Bike } from '$lib/drivetrain/bike';
 import { cpus } from 'node:os';
 import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { evidenceKey } from '../ledger/remember';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
 import { AnalysisChild, DEFAULT_LIMITS, type ChildLimits } from './analysisChild';
@@ -63,6 +64,8 @@ export class ImportRunner {
 	/** what has to be derived, as it was at the last entry of the trail that was seen */
 	#derivations: Derivation[] | null = null;
 	#seenTrail = -1;
+	/** evidence at which every ride had its slips put in; nothing is looked for until it changes */
+	#allInsertedAt = -1;
 	#holding = false;
 	#stopped = false;
 	#lastHeartbeat = 0;
@@ -173,8 +176,16 @@ export class ImportRunner {
 		if (queued) return { import: queued };
 		const derivation = this.#nextDerivation();
 		if (derivation) return { derivation };
-		const insertion = nextInsertion(this.ledger, this.#busyRides());
+		const insertion = this.#nextInsertion();
 		return insertion ? { insertion } : null;
+	}
+
+	#nextInsertion(): Insertion | null {
+		const evidence = evidenceKey(this.ledger);
+		if (evidence === this.#allInsertedAt) return null;
+		const insertion = nextInsertion(this.ledger, this.#busyRides());
+		if (!insertion && this.#busy.size === 0) this.#allInsertedAt = evidence;
+		return insertion;
 	}
 
 	/** People's corrections leave a trail and may change what a ride's analysis is told: then all is listed anew. */

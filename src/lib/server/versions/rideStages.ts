@@ -1,6 +1,7 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import { insertionStage, type InsertionStage } from '../insertions/insertionView';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { bikeFacts } from '../queue/bikeFacts';
 import { bikesOfRides, type RiddenOn } from '../queue/bikeOfRide';
 import { currentVersion } from '../queue/analysisVersions';
@@ -57,12 +58,23 @@ function againOf(
 
 /** Rides whose result is to be made again because their bike or wheel is known otherwise now. */
 export function countComputingAgain(ledger: Ledger): number {
+	return remember(ledger, 'rides computed again', () => readComputingAgain(ledger));
+}
+
+function readComputingAgain(ledger: Ledger): number {
 	const bikeOf = bikesOfRides(ledger);
 	return ledger.database
-		.prepare<[number], RiddenOn & { facts: string }>(
-			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts
-			FROM result s JOIN ride r ON r.id = s.ride_id WHERE s.version = ?`
+		.prepare<[object], RiddenOn & { facts: string; givenUpFacts: string | null }>(
+			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
+				d.bike_facts AS givenUpFacts
+			FROM result s JOIN ride r ON r.id = s.ride_id
+			LEFT JOIN derivation d ON d.ride_id = s.ride_id AND d.version = s.version
+				AND (d.failure IS NOT NULL OR d.attempts >= @most)
+			WHERE s.version = @version`
 		)
-		.all(ANALYSIS_VERSION)
-		.filter((ride) => bikeFacts(bikeOf(ride)) !== ride.facts).length;
+		.all({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS })
+		.filter((ride) => {
+			const wanted = bikeFacts(bikeOf(ride));
+			return wanted !== ride.facts && wanted !== ride.givenUpFacts;
+		}).length;
 }

@@ -52,3 +52,6 @@ CREATE TRIGGER evidence_insertion_test_added AFTER INSERT ON insertion_test
 BEGIN UPDATE evidence SET changes = changes + 1; END;
 CREATE TRIGGER evidence_insertion_test_removed AFTER DELETE ON insertion_test
 BEGIN UPDATE evidence SET changes = changes + 1; END;
+
+-- a verdict finds its events, of all versions, without reading every event
+CREATE INDEX slip_event_by_verdict ON slip_event (verdict_id) WHERE verdict_id IS NOT NULL;
