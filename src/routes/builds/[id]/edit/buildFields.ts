@@ -35,7 +35,10 @@ function rowsOf(form: FormData, field: string): number[] {
 	const rows = Array.from({ length: MOST_ROWS }, (_, row) => row).filter((row) =>
 		form.has(`${field}-${row}`)
 	);
-	const place = (row: number) => decimal(form, `${field}Place-${row}`) ?? MOST_ROWS;
+	const place = (row: number) => {
+		const typed = decimal(form, `${field}Place-${row}`) ?? MOST_ROWS;
+		return Number.isFinite(typed) ? typed : MOST_ROWS;
+	};
 	return rows.sort((a, b) => place(a) - place(b) || a - b);
 }
 
