@@ -93,6 +93,26 @@ describe('answersView', () => {
 		expect(rows.get(between)).toMatchObject({ offered: null, reason: null });
 	});
 
+	it('offers the bike whose stated gears fit, with cassette and circumference of its wheel, before any ride of it', async () => {
+		const test = freshLedger();
+		const { wheelId } = withHardware(test);
+		const bikeId = addBike(test, 'Stated');
+		const { database } = test.ledger;
+		database.prepare("UPDATE bike SET chainrings = '[40]' WHERE id = ?").run(bikeId);
+		database.prepare("UPDATE wheel SET cassette = '[10,20]', circumference_m = 2 WHERE id = ?").run(wheelId);
+		database
+			.prepare('INSERT INTO wheel_on_bike (wheel_id, bike_id, from_ms, created_ms) VALUES (?, ?, ?, 0)')
+			.run(wheelId, bikeId, START_MS + 900 * HOUR_MS);
+		await addRide(test, { detail: gears(4.02, 8.04) });
+		await addRide(test, { startedAtMs: START_MS + 5 * HOUR_MS, detail: gears(4.1, 8.2) });
+		const [far, near] = answersView(test.ledger, 'bike').rows;
+		expect(near).toMatchObject({
+			offered: String(bikeId),
+			reason: 'its gears lie 0.5 % from those of Stated'
+		});
+		expect(far).toMatchObject({ offered: null });
+	});
+
 	it('offers the bike that the wheel was on where the gears do not tell, and the wheel of that bike', async () => {
 		const test = freshLedger();
 		const { wheelId } = withHardware(test);
