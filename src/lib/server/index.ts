@@ -187,3 +187,13 @@ export { exportTables } from './archive/exportTables';
 export { noteExport } from './archive/noteExport';
 export { restoreArchive, type RestoreOutcome } from './archive/restoreArchive';
 export { ledgerSchema, type LedgerSchema } from './archive/ledgerSchema';
+
+export { setReleaseCriteria, type CriteriaInput, type CriteriaVersion } from './release/releaseCriteria';
+export {
+	DECISIONS,
+	decisionRecord,
+	signDecision,
+	type Decision,
+	type ReleaseDecision
+} from './release/releaseDecisions';
+export { recordToSign, releaseView, type ReleaseView } from './release/releaseView';

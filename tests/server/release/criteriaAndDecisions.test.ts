@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { createBuild, type Actor } from '$lib/server';
+import { recordBenchCheck } from '$lib/server/hardware/benchChecks';
+import { putInTest } from '$lib/server/hardware/buildStates';
 import { currentCriteria, listCriteria, setReleaseCriteria } from '$lib/server/release/releaseCriteria';
 import {
 	decisionRecord,
@@ -134,6 +136,12 @@ test('A release needs every criterion to hold, and moves the build to that state
 	const { ledger, actor } = all.test;
 	const release = decisionOn(all.buildId, criteriaId, { decision: 'released', reason: 'all criteria hold' });
 	expect(() => signDecision(ledger, actor, release, RECORD, false)).toThrow(/cannot be released/);
+	// a draft was never tested, whatever the figures say
+	expect(() => signDecision(ledger, actor, release, RECORD, true)).toThrow(/draft cannot become released/);
+	expect(listDecisions(ledger, all.buildId)).toEqual([]);
+	const check = { staticTorqueNm: 90, torqueHeld: true, coastsFreely: true, noCreep: true };
+	recordBenchCheck(ledger, actor, all.buildId, check);
+	putInTest(ledger, actor, all.buildId, true);
 	signDecision(ledger, actor, release, RECORD, true);
 	expect(stateOf(all.test, all.buildId)).toBe('released');
 	expect(() => setFirst({ ...all })).toThrow(/released/);

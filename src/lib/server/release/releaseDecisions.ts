@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { canonicalJson } from '$lib/release/canonicalJson';
 import type { Actor } from '../actor';
+import { markReleased } from '../hardware/buildStates';
 import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
@@ -107,8 +108,7 @@ function insertDecision(
 			sealed.sha256
 		);
 	const id = Number(lastInsertRowid);
-	if (input.decision === 'released')
-		ledger.database.prepare(`UPDATE build SET state = 'released' WHERE id = ?`).run(input.buildId);
+	if (input.decision === 'released') markReleased(ledger, actor, input.buildId, sealed.sha256);
 	leaveTrail(ledger, actor, 'signed', 'release decision', id, {
 		build: input.buildId,
 		decision: input.decision,

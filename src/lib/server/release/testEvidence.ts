@@ -1,0 +1,98 @@
+import type { ReleaseCriteria, TestEvidence } from '$lib/release/criteria';
+import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
+import { evidenceOfBuilds, type BuildEvidence, type EvidenceRide } from '../evidence/buildEvidence';
+import { expectedSlips } from '../evidence/expectedSlips';
+import { strata } from '../evidence/strata';
+import { benchEvidence } from '../hardware/benchChecks';
+import { incidentsOfBuild } from '../hardware/incidentsView';
+import type { Ledger } from '../ledger/openLedger';
+import { openMarks } from '../marks/openMarks';
+import { currentVersion } from '../queue/analysisVersions';
+import { buildSheetGaps } from './buildSheetGaps';
+import { designOfBuild } from './designOfBuild';
+import type { CriteriaVersion } from './releaseCriteria';
+import { slipPath } from './slipPath';
+import { wearOfBuild } from './wearOfBuild';
+
+/**
+ * What a build has shown since its criteria were set: rides that began before do not count. Hardware,
+ * inspections and incidents are as they stand now.
+ */
+export function testEvidence(
+	ledger: Ledger,
+	build: { readonly id: number; readonly name: string },
+	{ setMs, criteria, referenceBuildId }: CriteriaVersion
+): TestEvidence {
+	const [evidence] = evidenceOfBuilds(ledger, [build]);
+	const rides = evidence.rides.filter(({ startMs }) => startMs >= setMs);
+	const reference = referenceBuildId === null ? null : { id: referenceBuildId, name: '' };
+	const marks = openMarks(ledger);
+	const path = slipPath(rides);
+	const incidents = incidentsOfBuild(ledger, build.id);
+	const sum = (pick: (ride: EvidenceRide) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
+	return {
+		wheels: evidence.wheels.map(({ id, name }) => ({
+			name,
+			observedM: sum((ride) => (ride.wheelId === id ? ride.observedM : 0))
+		})),
+		riders: new Set(rides.flatMap(({ riderId }) => (riderId === null ? [] : [riderId]))).size,
+		confirmed: path.confirmedAtM.length,
+		unreviewed: path.slipsAtM.length - path.confirmedAtM.length,
+		slipsAtObservedM: path.slipsAtM,
+		confirmedAtObservedM: path.confirmedAtM,
+		lastThird: lastThirdOf(path.slipsAtM, path.observedM),
+		expected: reference && expectedOf(rides, evidenceOfBuilds(ledger, [reference])[0]),
+		observedMAboveHardTorque: sum((ride) => aboveTorque(ride, criteria)),
+		observedMWet: sum((ride) => (ride.wet === true ? ride.observedM : 0)),
+		observedMDry: sum((ride) => (ride.wet === false ? ride.observedM : 0)),
+		wear: wearOfBuild(ledger, build.id, evidence.wheels),
+		design: designOfBuild(ledger, build.id),
+		benchCheck: ({ passed: 'recorded', override: 'overridden', failed: null } as const)[
+			benchEvidence(ledger, build.id) ?? 'failed'
+		],
+		openMarks: [...new Set(rides.map(({ rideId }) => rideId))].reduce(
+			(total, rideId) => total + (marks.get(rideId) ?? 0),
+			0
+		),
+		openIncidents: incidents.filter(({ closing }) => closing === null).length,
+		injuries: incidents.filter(({ counts, severity, injured }) => counts && (injured || severity === 'fell'))
+			.length,
+		largestConfirmedCrankDeg: largestConfirmed(ledger, rides),
+		missingOnBuildSheet: buildSheetGaps(ledger, build.id)
+	};
+}
+
+/** In the bins that lie above the torque as a whole: a bin that holds it counts for nothing. */
+function aboveTorque({ cells }: EvidenceRide, { hardTorqueNm }: ReleaseCriteria): number {
+	return cells.reduce(
+		(total, { torqueBin, observedM }) =>
+			torqueBin >= 0 && HUB_TORQUE_EDGES_NM[torqueBin] >= hardTorqueNm ? total + observedM : total,
+		0
+	);
+}
+
+function lastThirdOf(slipsAtM: readonly number[], observedM: number): TestEvidence['lastThird'] {
+	const fromM = (2 / 3) * observedM;
+	return { slips: slipsAtM.filter((atM) => atM >= fromM).length, observedM: observedM - fromM };
+}
+
+function expectedOf(rides: readonly EvidenceRide[], reference: BuildEvidence): TestEvidence['expected'] {
+	const { upper, comparedM, notComparedM } = expectedSlips(
+		strata(rides, 'slips', 'slip'),
+		strata(reference.rides, 'slips', 'none')
+	);
+	const observedM = comparedM + notComparedM;
+	return observedM > 0 ? { ratioUpper: upper ?? Infinity, comparableShare: comparedM / observedM } : null;
+}
+
+/** Of any confirmed slip, also where nothing was observed: what a person confirmed has happened. */
+function largestConfirmed(ledger: Ledger, rides: readonly EvidenceRide[]): number {
+	const row = ledger.database
+		.prepare<[object], { largest: number | null }>(
+			`SELECT max(e.overrun_crank_deg) AS largest FROM slip_event e JOIN verdict v ON v.id = e.verdict_id
+			WHERE e.version = @version AND v.verdict = 'confirmed'
+				AND e.ride_id IN (SELECT value FROM json_each(@rideIds))`
+		)
+		.get({ version: currentVersion(ledger), rideIds: JSON.stringify(rides.map(({ rideId }) => rideId)) });
+	return row?.largest ?? 0;
+}

@@ -1,0 +1,161 @@
+import { expect, test } from 'vitest';
+import { createBuild, fitBuild, recordVerdict, rideView } from '$lib/server';
+import { releaseView, recordToSign } from '$lib/server/release/releaseView';
+import { setReleaseCriteria } from '$lib/server/release/releaseCriteria';
+import { listDecisions, sealRecord, signDecision } from '$lib/server/release/releaseDecisions';
+import { slipPath } from '$lib/server/release/slipPath';
+import type { ExposureCell } from '$lib/slip/exposure';
+import { CRITERIA, WORDS } from '../../release/testWords';
+import { ride, slip } from '../evidence/rides';
+import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../testLedger';
+
+function exposed(torqueFromNm: number, observedM: number): ExposureCell {
+	return {
+		torqueFromNm,
+		torqueToNm: torqueFromNm + 10,
+		gear: null,
+		ratio: null,
+		drivenM: observedM,
+		drivenS: 0,
+		observedM,
+		observedS: 0,
+		drivenTurns: 0,
+		observedTurns: 0,
+		pickUps: 0,
+		observedPickUps: 0
+	};
+}
+
+/** the old build slipped; the new one has a ride before its criteria were set and rides after */
+async function programme() {
+	const test = freshLedger();
+	const { ledger, actor, clock } = test;
+	const { wheelId, buildId: oldId } = withHardware(test);
+	const buildId = createBuild(ledger, actor, { name: 'New', description: 'harder spring' });
+	fitBuild(ledger, actor, {
+		wheelId,
+		buildId,
+		from: new Date(START_MS + 12 * HOUR_MS).toISOString()
+	});
+	const exposure = (torqueNm: number) => ({ cells: [exposed(torqueNm, 20_000)], hours: [], marks: [] });
+	await addRide(test, {
+		events: [100, 200, 300].map((startS) => slipAt(startS)),
+		exposure: exposure(30)
+	});
+	await addRide(test, { startedAtMs: START_MS + 24 * HOUR_MS, exposure: exposure(30) });
+	const now = clock.ms;
+	clock.ms = START_MS + 48 * HOUR_MS;
+	setReleaseCriteria(ledger, actor, {
+		buildId,
+		referenceBuildId: oldId,
+		criteria: CRITERIA,
+		reason: 'as agreed before the test',
+		seenVersion: null
+	});
+	clock.ms = now;
+	const after = (day: number, change: object = {}, hints: object = {}) =>
+		addRide(
+			test,
+			{ startedAtMs: START_MS + (48 + 24 * day) * HOUR_MS, exposure: exposure(40), ...change },
+			hints
+		);
+	return { ...test, test, oldId, buildId, wheelId, after };
+}
+
+test('Only rides that begin after the criteria were set count for them', async () => {
+	const { ledger, buildId, after } = await programme();
+	const view = () => releaseView(ledger, buildId, WORDS).standing!.evidence;
+	expect(view().wheels).toEqual([{ name: 'Wheel A', observedM: 0 }]);
+	await after(1, {}, { wet: true });
+	expect(view()).toMatchObject({
+		wheels: [{ name: 'Wheel A', observedM: 20_000 }],
+		observedMWet: 20_000,
+		observedMDry: 0,
+		observedMAboveHardTorque: 20_000
+	});
+});
+
+test('An event counts as a slip until it is reviewed, and a rejected one leaves every figure at once', async () => {
+	const { ledger, actor, buildId, after } = await programme();
+	const rideId = await after(1, { events: [slipAt(600)] });
+	const standing = () => releaseView(ledger, buildId, WORDS).standing!;
+	const before = standing();
+	expect(before.evidence).toMatchObject({ confirmed: 0, unreviewed: 1, lastThird: { slips: 0 } });
+	expect(before.evidence.slipsAtObservedM).toEqual([4_800]);
+	const [event] = rideView(ledger, rideId)!.eventList;
+	recordVerdict(ledger, actor, event.id, { verdict: 'rejected', reason: 'shift' });
+	expect(standing().evidence).toMatchObject({ confirmed: 0, unreviewed: 0, slipsAtObservedM: [] });
+	expect(standing().recordSha256).not.toBe(before.recordSha256);
+});
+
+test('What is signed is what was shown; what changed meanwhile stops the signature', async () => {
+	const { ledger, actor, buildId, after } = await programme();
+	await after(1);
+	const seen = releaseView(ledger, buildId, WORDS);
+	const sign = () => {
+		const { record, allHold } = recordToSign(ledger, buildId, WORDS)!;
+		return signDecision(
+			ledger,
+			actor,
+			{
+				buildId,
+				decision: 'continue',
+				reason: 'more distance is wanted',
+				seenCriteriaId: seen.versions[0].id,
+				seenRecordSha256: seen.standing!.recordSha256
+			},
+			record,
+			allHold
+		);
+	};
+	sign();
+	expect(listDecisions(ledger, buildId)).toMatchObject([{ decision: 'continue', whole: true }]);
+	await after(2);
+	expect(sign).toThrow(/changed since the page was shown/);
+});
+
+test('The same ledger gives the same record, without names of people', async () => {
+	const { ledger, buildId, after } = await programme();
+	await after(1, { events: [slipAt(600)] });
+	const seal = () => sealRecord(recordToSign(ledger, buildId, WORDS)!.record);
+	expect(seal().sha256).toBe(seal().sha256);
+	expect(seal().text).not.toContain('Owner of the test');
+	expect(JSON.parse(seal().text)).toMatchObject({
+		criteria: { version: 1 },
+		rides: [{ observedM: 20_000, slips: [{ overrunCrankDeg: 120, standing: 'unreviewed' }] }]
+	});
+});
+
+test('A build without criteria, rides or parts stands as what it is', async () => {
+	const { ledger, actor } = await programme();
+	const buildId = createBuild(ledger, actor, { name: 'Drawn only', description: 'not made yet' });
+	const view = releaseView(ledger, buildId, WORDS);
+	expect(view).toMatchObject({ standing: null, versions: [], pace: { observedMPerWeek: 0, wheels: 0 } });
+	expect(recordToSign(ledger, buildId, WORDS)).toBeNull();
+});
+
+test('How many plans were tried is told', async () => {
+	const { ledger, actor, buildId } = await programme();
+	setReleaseCriteria(ledger, actor, {
+		buildId,
+		referenceBuildId: null,
+		criteria: { ...CRITERIA, riders: 1 },
+		reason: 'only one rider is left',
+		seenVersion: 1
+	});
+	expect(releaseView(ledger, buildId, WORDS).tried).toEqual({ builds: 1, plans: 2 });
+});
+
+test('Slips are laid along the observed distance of all wheels in order of time', () => {
+	const later = ride({
+		startMs: 2,
+		observed: [{ fromM: 10_000, toM: 50_000 }],
+		events: [slip({ atM: 30_000, standing: 'confirmed' })]
+	});
+	const earlier = ride({ startMs: 1, events: [slip({ atM: 5_000 })] });
+	expect(slipPath([later, earlier])).toEqual({
+		observedM: 80_000,
+		slipsAtM: [5_000, 60_000],
+		confirmedAtM: [60_000]
+	});
+});
