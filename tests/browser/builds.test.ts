@@ -43,7 +43,7 @@ describe('builds and parts of a workshop', () => {
 		await page.getByRole('link', { name: 'Next revision or batch' }).click();
 		await page.getByLabel('Revision').fill('B');
 		await page.getByRole('button', { name: 'Keep the part' }).click();
-		await page.getByText('RR-24, revision B').waitFor();
+		await page.getByText('RR-24, revision B', { exact: true }).waitFor();
 		expect(unexpected()).toEqual([]);
 	});
 
