@@ -1,5 +1,5 @@
 import { error } from '@sveltejs/kit';
-import { bikeView, getLedger, takeGearCorrection, updateBike } from '$lib/server';
+import { bikeView, getLedger, historyOf, takeGearCorrection, updateBike } from '$lib/server';
 import { actorOf, answered, neededId, pathId, rowId, text } from '../../forms';
 import { bikeInput } from '../bikeInput';
 import type { Actions, PageServerLoad } from './$types';
@@ -7,7 +7,7 @@ import type { Actions, PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ params }) => {
 	const bike = bikeView(getLedger(), pathId(params.id));
 	if (!bike) error(404, 'This bike is not in the ledger.');
-	return { bike };
+	return { bike, trail: historyOf(getLedger(), 'bike', bike.id) };
 };
 
 export const actions: Actions = {

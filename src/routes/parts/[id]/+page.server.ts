@@ -1,4 +1,4 @@
-import { getLedger, historyOf, partView } from '$lib/server';
+import { getLedger, historyOf, partDistances, partView } from '$lib/server';
 import { error } from '@sveltejs/kit';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { actorOf, answered, pathId } from '../../forms';
@@ -7,7 +7,11 @@ import type { Actions, PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ params }) => {
 	const part = partView(getLedger(), pathId(params.id));
 	if (!part) error(404, 'This part is not in the ledger.');
-	return { part, history: historyOf(getLedger(), 'part', part.id) };
+	return {
+		part,
+		distances: partDistances(getLedger()).filter(({ partId }) => partId === part.id),
+		history: historyOf(getLedger(), 'part', part.id)
+	};
 };
 
 export const actions: Actions = {

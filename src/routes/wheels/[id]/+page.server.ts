@@ -2,6 +2,7 @@ import { error } from '@sveltejs/kit';
 import {
 	checkedOdometer,
 	getLedger,
+	historyOf,
 	listBikes,
 	listBuilds,
 	setKnownGood,
@@ -35,6 +36,7 @@ export const load: PageServerLoad = ({ params, url }) => {
 		odometer: checkedOdometer(ledger, wheel.id),
 		onBikes: wheelsBikes(ledger, wheel.id),
 		fromTyreM: startCircumference(wheel.facts),
+		trail: historyOf(ledger, 'wheel', wheel.id),
 		builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })),
 		bikes: listBikes(ledger).map(({ id, name }) => ({ id, name }))
 	};
