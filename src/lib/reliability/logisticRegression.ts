@@ -1,6 +1,7 @@
 import logGamma from '@stdlib/math-base-special-gammaln';
 import { checkCount, checkFinite } from './checks';
 import type { InfluencePoint } from './isotonicRegression';
+import { logisticSummit } from './logisticSummit';
 import { normalAbove } from './normalAbove';
 
 /** A chance of an event that follows an S-curve of x: log odds = intercept + slope x. */
@@ -46,15 +47,15 @@ export function logisticRegression(points: readonly InfluencePoint[]): LogisticF
 	const without = noFit(tried);
 	if (without) return without;
 	const mean = sumOf(tried, (p) => p.x * p.exposure) / sumOf(tried, (p) => p.exposure);
-	const spread = Math.max(...tried.map((p) => Math.abs(p.x - mean)));
+	const spread = tried.reduce((largest, p) => Math.max(largest, Math.abs(p.x - mean)), 0);
 	// x is centred and scaled: Newton's steps then neither overflow nor lose digits
 	const scaled = tried.map((point) => ({ ...point, x: (point.x - mean) / spread }));
-	const { a, b, aa, ab, bb } = newton(scaled);
+	const { a, b, aa, ab, bb } = logisticSummit(scaled);
 	const determinant = aa * bb - ab * ab;
 	const slopeVariance = aa / determinant / spread ** 2;
 	const between = -ab / determinant / spread;
 	const nullChance = sumOf(tried, (p) => p.events) / sumOf(tried, (p) => p.exposure);
-	const logLikelihood = scaled.reduce((sum, p) => sum + logChance(p, chanceOf(a + b * p.x)), 0);
+	const logLikelihood = scaled.reduce((sum, p) => sum + logChance(p, 1 / (1 + Math.exp(-(a + b * p.x)))), 0);
 	const perfect = tried.reduce((sum, p) => sum + logChance(p, p.events / p.exposure), 0);
 	const none = tried.reduce((sum, p) => sum + logChance(p, nullChance), 0);
 	return {
@@ -79,43 +80,22 @@ function checkTrials({ x, events, exposure }: InfluencePoint): void {
 		throw new RangeError(`events must not exceed trials; they are ${events} of ${exposure}`);
 }
 
+/** why there is no finite answer: told from the ranges of x with and without an event */
 function noFit(points: readonly InfluencePoint[]): NoLogisticFit | null {
-	const hits = points.filter((p) => p.events > 0).map((p) => p.x);
-	const misses = points.filter((p) => p.events < p.exposure).map((p) => p.x);
-	if (hits.length === 0) return { kind: 'noEvents' };
-	if (misses.length === 0) return { kind: 'onlyEvents' };
-	if (new Set(points.map((p) => p.x)).size < 2) return { kind: 'oneValue' };
-	const apart = (below: number[], above: number[]) => Math.max(...below) <= Math.min(...above);
-	return apart(misses, hits) || apart(hits, misses) ? { kind: 'separated' } : null;
+	const hits = rangeOf(points.filter((p) => p.events > 0));
+	const misses = rangeOf(points.filter((p) => p.events < p.exposure));
+	if (hits.low > hits.high) return { kind: 'noEvents' };
+	if (misses.low > misses.high) return { kind: 'onlyEvents' };
+	const all = rangeOf(points);
+	if (all.low === all.high) return { kind: 'oneValue' };
+	return misses.high <= hits.low || hits.high <= misses.low ? { kind: 'separated' } : null;
 }
 
-/** steps to the summit; returns both coefficients and the information there */
-function newton(points: readonly InfluencePoint[]) {
-	let [a, b] = [0, 0];
-	for (let step = 0; ; step++) {
-		let [ga, gb, aa, ab, bb] = [0, 0, 0, 0, 0];
-		for (const { x, events, exposure } of points) {
-			const chance = chanceOf(a + b * x);
-			const weight = exposure * chance * (1 - chance);
-			ga += events - exposure * chance;
-			gb += (events - exposure * chance) * x;
-			aa += weight;
-			ab += weight * x;
-			bb += weight * x * x;
-		}
-		const determinant = aa * bb - ab * ab;
-		const da = (bb * ga - ab * gb) / determinant;
-		const db = (aa * gb - ab * ga) / determinant;
-		// far from the summit a full step can overshoot: at most 4 log odds at once
-		const shorten = Math.min(1, 4 / Math.max(Math.abs(da), Math.abs(db), 1e-300));
-		if (Math.max(Math.abs(da), Math.abs(db)) < 1e-11 || step === 200) return { a, b, aa, ab, bb };
-		a += shorten * da;
-		b += shorten * db;
-	}
-}
-
-function chanceOf(logOdds: number): number {
-	return 1 / (1 + Math.exp(-logOdds));
+function rangeOf(points: readonly InfluencePoint[]): { low: number; high: number } {
+	return points.reduce(({ low, high }, { x }) => ({ low: Math.min(low, x), high: Math.max(high, x) }), {
+		low: Infinity,
+		high: -Infinity
+	});
 }
 
 function logChance({ events, exposure }: InfluencePoint, chance: number): number {

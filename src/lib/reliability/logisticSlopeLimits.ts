@@ -41,7 +41,7 @@ function highestLikelihood(points: readonly InfluencePoint[], slope: number): nu
 	const chance = (logOdds: number) => 1 / (1 + Math.exp(-logOdds));
 	const surplus = (intercept: number) =>
 		points.reduce((sum, p) => sum + p.events - p.exposure * chance(intercept + slope * p.x), 0);
-	const reach = Math.max(...points.map((p) => Math.abs(slope * p.x)));
+	const reach = points.reduce((largest, p) => Math.max(largest, Math.abs(slope * p.x)), 0);
 	const intercept = rootBetween(surplus, -reach - 60, reach + 60);
 	return points.reduce((sum, { x, events, exposure }) => {
 		const logOdds = intercept + slope * x;

@@ -61,8 +61,7 @@ function bestRate(units: readonly UnitCount[], size: number): number {
 		return sum;
 	};
 	// the best rate lies between the lowest and the highest of the units, which may be 0
-	const rates = units.map((unit) => unit.count / unit.exposure);
-	const highest = Math.log(Math.max(...rates));
+	const highest = Math.log(units.reduce((most, unit) => Math.max(most, unit.count / unit.exposure), 0));
 	return Math.exp(rootBetween(score, highest - 40, highest + 1e-9));
 }
 

@@ -1,6 +1,6 @@
 import { checkConfidence, checkCount, checkFinite, checkPositive } from './checks';
-import { inverseOfSymmetric } from './inverseOfSymmetric';
 import { keptFactors, type KeptFactors } from './keptFactors';
+import { logLinearSummit } from './logLinearSummit';
 import { normalAbove } from './normalAbove';
 import { normalQuantile } from './normalQuantile';
 
@@ -61,7 +61,7 @@ export function poissonRegression(
 	checkPositive('dispersion', dispersion);
 	const events = rows.reduce((sum, row) => sum + row.count, 0);
 	const kept = keptFactors(rows);
-	const fit = events > 0 ? newton(rows, kept) : null;
+	const fit = events > 0 ? logLinearSummit(rows, kept) : null;
 	const z = normalQuantile(1 - (1 - confidence) / 2);
 	const effects = kept.kinds.map((kind, factor): FactorEffect => {
 		const place = kept.places.indexOf(factor);
@@ -107,36 +107,4 @@ function atNought(coefficients: readonly number[], { scales }: KeptFactors): num
 		(sum, { mean, spread }, i) => sum - (coefficients[i + 1] * mean) / spread,
 		coefficients[0]
 	);
-}
-
-/** steps to the summit of the likelihood; null when it has none within reach */
-function newton(rows: readonly FactorRow[], { places, scales }: KeptFactors) {
-	const design = rows.map(({ values }) => [
-		1,
-		...places.map((factor, i) => (values[factor] - scales[i].mean) / scales[i].spread)
-	]);
-	const exposure = rows.reduce((sum, row) => sum + row.exposure, 0);
-	const coefficients = design[0].map(() => 0);
-	coefficients[0] = Math.log(rows.reduce((sum, row) => sum + row.count, 0) / exposure);
-	for (let round = 0; round < 100; round++) {
-		const means = design.map((x, r) => rows[r].exposure * Math.exp(dot(x, coefficients)));
-		const score = coefficients.map((_, j) =>
-			design.reduce((sum, x, r) => sum + x[j] * (rows[r].count - means[r]), 0)
-		);
-		const information = coefficients.map((_, i) =>
-			coefficients.map((__, j) => design.reduce((sum, x, r) => sum + x[i] * x[j] * means[r], 0))
-		);
-		const inverse = inverseOfSymmetric(information);
-		if (inverse === null) return null;
-		const steps = inverse.map((row) => dot(row, score));
-		const largest = Math.max(...steps.map(Math.abs));
-		if (largest < 1e-10) return { coefficients, inverse };
-		// far from the summit a full step can overshoot
-		steps.forEach((step, j) => (coefficients[j] += step * Math.min(1, 2 / largest)));
-	}
-	return null;
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-	return a.reduce((sum, value, i) => sum + value * b[i], 0);
 }

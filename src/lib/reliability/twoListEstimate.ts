@@ -1,6 +1,6 @@
-import logGamma from '@stdlib/math-base-special-gammaln';
 import { checkConfidence, checkCount } from './checks';
 import { normalQuantile } from './normalQuantile';
+import { twoListLimits } from './twoListLimits';
 
 export interface TwoListEstimate {
 	/** estimated number of all events, seen or not */
@@ -57,52 +57,15 @@ export function twoListEstimate(
 	const spread = Math.exp(
 		normalQuantile(1 - (1 - confidence) / 2) * Math.sqrt(Math.log1p(variance / unseen ** 2))
 	);
-	const tail = (1 - confidence) / 2;
 	return {
 		total,
 		variance,
 		seen,
-		lower: lowestTotal(onFirst, onSecond, onBoth, seen, tail),
-		upper: onBoth === 0 ? Infinity : highestTotal(onFirst, onSecond, onBoth, seen, tail),
+		...twoListLimits(onFirst, onSecond, onBoth, confidence),
 		unseenLogLower: unseen > 0 ? seen + unseen / spread : NaN,
 		unseenLogUpper: unseen > 0 ? seen + unseen * spread : NaN,
 		firstFinds: onSecond === 0 ? NaN : onBoth / onSecond,
 		secondFinds: onFirst === 0 ? NaN : onBoth / onFirst,
 		emptyOverlap: onBoth === 0
 	};
-}
-
-/** chance that a sample of `second` out of `total` holds from `from` to `to` of the `first` */
-function overlapChance(total: number, first: number, second: number, from: number, to: number): number {
-	const choose = (n: number, k: number) => logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);
-	const all = choose(total, second);
-	let sum = 0;
-	for (let k = Math.max(from, first + second - total, 0); k <= Math.min(to, first, second); k++)
-		sum += Math.exp(choose(first, k) + choose(total - first, second - k) - all);
-	return sum;
-}
-
-/** the smallest total that does not make so FEW on both lists improbable */
-function lowestTotal(first: number, second: number, both: number, seen: number, tail: number): number {
-	return firstWhere(seen, (total) => overlapChance(total, first, second, 0, both) > tail);
-}
-
-/** the largest total that does not make so MANY on both lists improbable */
-function highestTotal(first: number, second: number, both: number, seen: number, tail: number): number {
-	const tooMany = (total: number) =>
-		overlapChance(total, first, second, both, Math.min(first, second)) <= tail;
-	return firstWhere(seen, tooMany) - 1;
-}
-
-/** the first whole number from `start` at which a condition holds that, once it holds, goes on holding */
-function firstWhere(start: number, holds: (n: number) => boolean): number {
-	let step = 1;
-	while (!holds(start + step - 1)) step *= 2;
-	let [low, high] = [start - 1, start + step - 1];
-	while (high - low > 1) {
-		const middle = Math.floor((low + high) / 2);
-		if (holds(middle)) high = middle;
-		else low = middle;
-	}
-	return high;
 }

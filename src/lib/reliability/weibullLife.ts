@@ -1,6 +1,7 @@
 import { checkConfidence, checkPositive } from './checks';
 import { normalQuantile } from './normalQuantile';
 import { rootBetween } from './rootBetween';
+import { weibullInformation } from './weibullInformation';
 
 /** One part: the age at which it failed, or up to which it had not failed yet. */
 export interface Life {
@@ -47,7 +48,7 @@ export function weibullLife(lives: readonly Life[], confidence: number): Weibull
 	const r = failed.length;
 	if (r === 0) return null;
 	// ages are divided by the largest, so that powers stay between 0 and 1
-	const unit = Math.max(...lives.map((life) => life.age));
+	const unit = lives.reduce((largest, life) => Math.max(largest, life.age), 0);
 	const logs = lives.map((life) => Math.log(life.age / unit));
 	const meanLog = failed.reduce((sum, life) => sum + Math.log(life.age / unit), 0) / r;
 	const slope = (logShape: number) => {
@@ -64,7 +65,7 @@ export function weibullLife(lives: readonly Life[], confidence: number): Weibull
 	if (Number.isNaN(logShape)) return null;
 	const shape = Math.exp(logShape);
 	const logScale = Math.log(logs.reduce((sum, log) => sum + Math.exp(shape * log), 0) / r) / shape;
-	const { logLikelihood, ...errors } = informationOf(lives, logScale + Math.log(unit), 1 / shape);
+	const { logLikelihood, ...errors } = weibullInformation(lives, logScale + Math.log(unit), 1 / shape);
 	const z = normalQuantile(1 - (1 - confidence) / 2);
 	const ofShape = Math.exp(z * Math.sqrt(errors.logSpreadVariance));
 	const ofScale = Math.exp(z * Math.sqrt(errors.logScaleVariance));
@@ -81,26 +82,5 @@ export function weibullLife(lives: readonly Life[], confidence: number): Weibull
 		logLikelihood,
 		...errors,
 		fewFailures: r < 5
-	};
-}
-
-/** likelihood at its summit, and the covariances from its curvature in log scale and log spread (1 / shape) */
-function informationOf(lives: readonly Life[], logScale: number, spread: number) {
-	let [scaleScale, scaleSpread, spreadSpread, logLikelihood] = [0, 0, 0, 0];
-	for (const { age, failed } of lives) {
-		const z = (Math.log(age) - logScale) / spread;
-		const hazard = Math.exp(z);
-		const event = failed ? 1 : 0;
-		scaleScale += hazard / spread ** 2;
-		scaleSpread += (hazard * z - (event - hazard)) / spread;
-		spreadSpread += hazard * z * z - (event - hazard) * z;
-		logLikelihood += event * (z - Math.log(spread) - Math.log(age)) - hazard;
-	}
-	const determinant = scaleScale * spreadSpread - scaleSpread ** 2;
-	return {
-		logLikelihood,
-		logScaleVariance: spreadSpread / determinant,
-		logSpreadVariance: scaleScale / determinant,
-		covariance: -scaleSpread / determinant
 	};
 }
