@@ -192,8 +192,11 @@ export { setReleaseCriteria, type CriteriaInput, type CriteriaVersion } from './
 export {
 	DECISIONS,
 	decisionRecord,
+	listDecisions,
 	signDecision,
 	type Decision,
 	type ReleaseDecision
 } from './release/releaseDecisions';
+export { plannerView, type PlannerView } from './release/plannerView';
+export type { CriterionState, ReleaseCriteria } from '$lib/release/criteria';
 export { recordToSign, releaseView, type ReleaseView } from './release/releaseView';

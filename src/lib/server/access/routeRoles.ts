@@ -49,6 +49,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/bikes/[id]': { read: 'rider', write: 'engineer' },
 	// functions of the people decide: riders see and change themselves alone
 	'/people': { read: 'rider', write: 'rider' },
+	'/builds/[id]/release': { read: 'rider', write: 'engineer' },
+	'/builds/[id]/release/record.json': { read: 'engineer', write: 'owner' },
 	'/compare': { read: 'rider', write: 'engineer' },
 	'/versions': { read: 'rider', write: 'engineer' },
 	'/settings': { read: 'rider', write: 'engineer' },

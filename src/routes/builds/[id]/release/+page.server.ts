@@ -1,0 +1,88 @@
+import { error } from '@sveltejs/kit';
+import {
+	buildView,
+	DECISIONS,
+	falseAlarms,
+	getLedger,
+	getSettings,
+	LedgerRefusal,
+	plannerView,
+	recordToSign,
+	releaseView,
+	setReleaseCriteria,
+	signDecision,
+	type Decision
+} from '$lib/server';
+import { createFormats } from '$lib/ui/formats';
+import { preferredLocale } from '$lib/ui/preferredLocale';
+import { actorOf, answered, neededId, pathId, text } from '../../../forms';
+import { criteriaFromForm } from './criteriaForm';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ params, request, url, locals }) => {
+	const ledger = getLedger();
+	const id = pathId(params.id);
+	if (!buildView(ledger, id)) error(404, 'This build is not in the ledger.');
+	const view = releaseView(ledger, id, wordsFor(request));
+	return {
+		view,
+		planner: plannerView(
+			{
+				ratePerThousandKm: numberIn(url.searchParams, 'rate'),
+				confidencePercent: numberIn(url.searchParams, 'confidence'),
+				slipsAllowed: numberIn(url.searchParams, 'allowed'),
+				wheels: numberIn(url.searchParams, 'wheels')
+			},
+			view.pace
+		),
+		falseAlarms: falseAlarms(ledger),
+		isOwner: locals.actor?.role === 'owner'
+	};
+};
+
+function wordsFor(request: Request) {
+	return createFormats(
+		preferredLocale(request.headers.get('accept-language')),
+		getSettings(getLedger()).timeZone
+	);
+}
+
+/** A number of the address; null when it is none. */
+function numberIn(asked: URLSearchParams, name: string): number | null {
+	const value = asked.get(name) ?? '';
+	return value === '' ? null : Number(value.replace(',', '.'));
+}
+
+export const actions: Actions = {
+	criteria: async ({ params, request, locals }) => {
+		const form = await request.formData();
+		return answered(() => {
+			setReleaseCriteria(getLedger(), actorOf(locals), criteriaFromForm(form, pathId(params.id)));
+		});
+	},
+	sign: async ({ params, request, locals }) => {
+		const form = await request.formData();
+		return answered(() => {
+			const ledger = getLedger();
+			const buildId = pathId(params.id);
+			const decision = text(form, 'decision');
+			if (!DECISIONS.includes(decision as Decision))
+				throw new LedgerRefusal('wrong-value', 'Choose a decision.');
+			const toSign = recordToSign(ledger, buildId, wordsFor(request));
+			if (!toSign) throw new LedgerRefusal('wrong-value', 'Set the criteria first.');
+			signDecision(
+				ledger,
+				actorOf(locals),
+				{
+					buildId,
+					decision: decision as Decision,
+					reason: text(form, 'reason'),
+					seenCriteriaId: neededId(form, 'criteria'),
+					seenRecordSha256: text(form, 'record')
+				},
+				toSign.record,
+				toSign.allHold
+			);
+		});
+	}
+};

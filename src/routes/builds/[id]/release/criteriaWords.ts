@@ -1,0 +1,32 @@
+import type { CriteriaVersion } from '$lib/server';
+import type { Formats } from '$lib/ui/formats';
+
+/** The criteria of one version as sentences, in the order in which they are judged. */
+export function criteriaWords(
+	{ criteria }: Pick<CriteriaVersion, 'criteria'>,
+	reference: string | null,
+	formats: Formats
+): string[] {
+	const { plan } = criteria;
+	const rate = `fewer than ${formats.figure(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${formats.share(criteria.confidence)} confidence`;
+	const how =
+		plan.kind === 'fixed'
+			? `${formats.km(plan.observedMPerWheel)} observed on each of ${formats.number(criteria.wheels)} wheels, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${formats.number(plan.slipsAllowed)} slips`}`
+			: `a plan that may end early: a build with ${formats.figure(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.km(plan.longestObservedM)}; at least ${formats.number(criteria.wheels)} wheels`;
+	const optional = [
+		criteria.expectedRatioAtMost === null
+			? null
+			: `At most ${formats.figure(criteria.expectedRatioAtMost)} times the slips that ${reference ?? 'the old build'} would have had at the same torque and age, upper limit.`,
+		criteria.plannedLifeM === null
+			? null
+			: `Measured wear stays within its limits up to ${formats.km(criteria.plannedLifeM)}.`
+	];
+	return [
+		`Stop at once: a crash, an injury, or a confirmed slip of ${formats.number(criteria.stopAtCrankDeg)} crank degrees or more.`,
+		`The rate: ${rate}, by ${how}.`,
+		`At least ${formats.number(criteria.riders)} riders.`,
+		`${formats.km(criteria.observedMAboveHardTorque)} observed above ${formats.number(criteria.hardTorqueNm)} Nm at the hub; ${formats.km(criteria.observedMWet)} wet, ${formats.km(criteria.observedMDry)} dry.`,
+		...optional.filter((line) => line !== null),
+		'The last third of the distance keeps the rate by itself; the design is frozen, of parts as produced; a bench check, every event reviewed, every rider mark answered, no open incident, a complete build sheet.'
+	];
+}
