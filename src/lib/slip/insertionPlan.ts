@@ -3,6 +3,8 @@ import type { Chance } from './seededChance';
 
 /** Sizes that are put in, crank degrees; the reference size twice as often as the others. */
 export const INSERTED_SIZES_DEG = [30, 45, 60, 90, 90, 120, 180] as const;
+/** The same for tables of a logger, which show far smaller ones. */
+export const LOGGER_SIZES_DEG = [8, 15, 30, 60, 90, 90, 120] as const;
 
 export interface PlannedSlip extends PossibleOnset {
 	readonly place: InsertionPlace;
@@ -33,11 +35,13 @@ const SHARES: Record<InsertionPlace, number> = {
  *
  * @param places possible onsets by place
  * @param chance stream of random numbers
+ * @param sizesDeg crank degrees, in turn
  * @returns passes, each in order of time; none where nothing was pressed
  */
 export function insertionPlan(
 	places: Record<InsertionPlace, readonly PossibleOnset[]>,
-	chance: Chance
+	chance: Chance,
+	sizesDeg: readonly number[] = INSERTED_SIZES_DEG
 ): PlannedSlip[][] {
 	const pressing = places.steady.length + places['near a shift'].length + places.start.length;
 	const each = Math.floor(pressing / PRESSING_S_EACH);
@@ -45,7 +49,7 @@ export function insertionPlan(
 	if (each < 1 || used.length === 0) return [];
 	const passes: PlannedSlip[][] = [];
 	let put = 0;
-	let turn = Math.floor(chance.next() * INSERTED_SIZES_DEG.length);
+	let turn = Math.floor(chance.next() * sizesDeg.length);
 	const byTorque = new Map(used.map((place) => [place, groupByTorque(places[place])]));
 	while (passes.length < MOST_PASSES && put < MOST_PUT) {
 		const pass: PlannedSlip[] = [];
@@ -54,7 +58,7 @@ export function insertionPlan(
 			const place = drawPlace(used, chance);
 			const groups = byTorque.get(place)!;
 			const onset = pick(pick(groups, chance), chance);
-			const crankDeg = INSERTED_SIZES_DEG[turn % INSERTED_SIZES_DEG.length];
+			const crankDeg = sizesDeg[turn % sizesDeg.length];
 			const slips = place === 'burst' ? burst(onset, crankDeg, chance) : [{ ...onset, place, crankDeg }];
 			if (tooNear(pass, slips)) continue;
 			pass.push(...slips);

@@ -7,11 +7,12 @@ import { isLoggerRide } from './analyseLoggerRide';
 import { analyseRide } from './analyseRide';
 import type { RideAnalysis } from './analysis';
 import { insertionPlaces, type InsertionPlace } from './insertionPlaces';
-import { insertionPlan, type PlannedSlip } from './insertionPlan';
+import { INSERTED_SIZES_DEG, insertionPlan, LOGGER_SIZES_DEG, type PlannedSlip } from './insertionPlan';
 import { drawSlip, putSlip, recordsToChange, withRecords } from './putSlip';
 import { rideContext } from './rideContext';
 import { isPowerSlow } from './rideResponse';
 import { seededChance, type Chance } from './seededChance';
+import { withLoggerSlips } from './withLoggerSlips';
 
 /** How many slips of one size in one kind of place were put in and how many of them were found. */
 export interface InsertionTally {
@@ -67,7 +68,7 @@ export function insertionTest(
 	each: (slip: InsertedSlip) => void = () => {}
 ): InsertionResult {
 	const base = analyseRide(ride, bike);
-	const nothing = {
+	const result = {
 		analysisVersion: base.analysisVersion,
 		seed,
 		passes: 0,
@@ -75,48 +76,54 @@ export function insertionTest(
 		found: 0,
 		observedChangeM: 0
 	};
-	if (isLoggerRide(ride)) return { ...nothing, notRun: 'a logger table at its own clock', tallies: [] };
-	if (!recordsToChange(ride)) return { ...nothing, notRun: 'no cadence was recorded', tallies: [] };
-	const context = rideContext(
-		driveSignals(secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M)),
-		bike
-	);
+	if (!recordsToChange(ride)) return { ...result, notRun: 'no cadence was recorded', tallies: [] };
 	const chance = seededChance(seed);
-	const plan = insertionPlan(insertionPlaces(context, bike.powerAt ?? 'crank', base.events), chance);
-	if (plan.length === 0) return { ...nothing, notRun: 'too little was pedalled under load', tallies: [] };
+	const { passes, prompt } = planFor(ride, bike, base, chance);
+	if (passes.length === 0) return { ...result, notRun: 'too little was pedalled under load', tallies: [] };
 	const tallies = new Map<string, InsertionTally>();
-	let observedChangeM = 0;
-	for (const pass of plan) {
-		const slipped = putAll(ride, pass, chance, !isPowerSlow(context.response));
-		const analysis = analyseRide(slipped, bike);
-		observedChangeM = Math.max(observedChangeM, Math.abs(analysis.observedM - base.observedM));
+	for (const pass of passes) {
+		const analysis = analyseRide(putAll(ride, pass, chance, prompt), bike);
+		result.observedChangeM = Math.max(result.observedChangeM, Math.abs(analysis.observedM - base.observedM));
 		const found = whichWereFound(pass, analysis);
-		pass.forEach((slip, k) => {
-			const observed = base.observed.some(({ startS, endS }) => slip.second >= startS && slip.second < endS);
-			const limitDeg = base.traces.detectionLimitCrankDeg[slip.second];
-			each({ ...slip, observed, limitDeg, found: found[k] });
-			count(tallies, slip, observed, found[k]);
+		pass.forEach((planned, k) => {
+			const slip = { ...planned, ...promiseAt(base, planned.second), found: found[k] };
+			each(slip);
+			count(tallies, slip);
+			result.put++;
+			if (slip.found) result.found++;
 		});
 	}
-	const inOrder = [...tallies.values()].sort(bySizeThenTorque);
-	const sum = (name: 'put' | 'found') => inOrder.reduce((total, tally) => total + tally[name], 0);
 	return {
-		...nothing,
-		passes: plan.length,
-		put: sum('put'),
-		found: sum('found'),
-		observedChangeM,
+		...result,
+		passes: passes.length,
 		notRun: null,
-		tallies: inOrder
+		tallies: [...tallies.values()].sort(bySizeThenTorque)
+	};
+}
+
+function planFor(ride: Ride, bike: Bike, { events }: RideAnalysis, chance: Chance) {
+	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
+	const context = rideContext(driveSignals(grid), bike);
+	const places = insertionPlaces(context, bike.powerAt ?? 'crank', events);
+	const sizesDeg = isLoggerRide(ride) ? LOGGER_SIZES_DEG : INSERTED_SIZES_DEG;
+	return { passes: insertionPlan(places, chance, sizesDeg), prompt: !isPowerSlow(context.response) };
+}
+
+/** What the ride says of a second before anything is put in. */
+function promiseAt({ observed, traces }: RideAnalysis, second: number) {
+	return {
+		observed: observed.some(({ startS, endS }) => second >= startS && second < endS),
+		limitDeg: traces.detectionLimitCrankDeg[second]
 	};
 }
 
 function putAll(ride: Ride, pass: readonly PlannedSlip[], chance: Chance, prompt: boolean): Ride {
+	const slips = pass.map(({ second, crankDeg }) =>
+		drawSlip(second + 0.999 * chance.next(), crankDeg, chance, prompt)
+	);
+	if (isLoggerRide(ride)) return withLoggerSlips(ride, slips);
 	const records = recordsToChange(ride)!;
-	for (const { second, crankDeg } of pass)
-		putSlip(records, drawSlip(second + 0.999 * chance.next(), crankDeg, chance, prompt), () =>
-			chance.between(0.3, 1)
-		);
+	for (const slip of slips) putSlip(records, slip, () => chance.between(0.3, 1));
 	return withRecords(ride, records);
 }
 
@@ -140,16 +147,11 @@ function whichWereFound(pass: readonly PlannedSlip[], { events }: RideAnalysis):
 	return found;
 }
 
-function count(
-	tallies: Map<string, InsertionTally>,
-	slip: PlannedSlip,
-	observed: boolean,
-	found: boolean
-): void {
-	const { crankDeg: sizeCrankDeg, place, torqueFromNm } = slip;
+function count(tallies: Map<string, InsertionTally>, slip: InsertedSlip): void {
+	const { crankDeg: sizeCrankDeg, place, torqueFromNm, observed } = slip;
 	const key = [sizeCrankDeg, place, torqueFromNm, observed].join('|');
 	const before = tallies.get(key) ?? { sizeCrankDeg, place, torqueFromNm, observed, put: 0, found: 0 };
-	tallies.set(key, { ...before, put: before.put + 1, found: before.found + (found ? 1 : 0) });
+	tallies.set(key, { ...before, put: before.put + 1, found: before.found + (slip.found ? 1 : 0) });
 }
 
 function bySizeThenTorque(a: InsertionTally, b: InsertionTally): number {
