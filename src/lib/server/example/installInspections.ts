@@ -5,15 +5,20 @@ import { closeIncident } from '../hardware/incidentsClose';
 import { reportIncident, type IncidentInput } from '../hardware/incidentsReport';
 import type { InspectionInput } from '../hardware/inspectionsInput';
 import { recordInspection } from '../hardware/inspectionsSave';
+import { listPartRecords } from '../hardware/partRecords';
 import { listSpacers, stockSpacers, type SpacerInput } from '../hardware/spacersStock';
-import type { StackInput } from '../hardware/stackInput';
+import type { StackElementInput, StackInput } from '../hardware/stackInput';
 import { addStack } from '../hardware/stackSave';
 import type { Ledger } from '../ledger/openLedger';
 
 /** What of workshop/stack-and-inspections.json the ledger takes over; wheels, builds and riders by their ids. */
 interface Measurements {
 	readonly spacers: readonly SpacerInput[];
-	readonly stacks: readonly (StackInput & { readonly build: string; readonly dishedOn?: string })[];
+	readonly stacks: readonly (Omit<StackInput, 'elements'> & {
+		readonly build: string;
+		readonly dishedOn?: string;
+		readonly elements: readonly (StackElementInput & { readonly partNumber?: string })[];
+	})[];
 	readonly inspections: readonly (Omit<InspectionInput, 'inspectedBy'> & { readonly wheel: string })[];
 	readonly incidents: readonly (Omit<IncidentInput, 'reportedBy' | 'injured'> & {
 		readonly wheel: string;
@@ -47,9 +52,14 @@ export function installInspections(
 	for (const spacer of spacers)
 		if (!own.has(spacer.thicknessMm)) stockSpacers(ledger, actor, spacer, null, example);
 	const stackIds = new Map<string, number>();
-	for (const { build, dishedOn, ...stack } of stacks) {
+	const partOf = partsByNumber(ledger);
+	for (const { build, dishedOn, elements: drawn, ...stack } of stacks) {
+		const elements = drawn.map(({ partNumber, ...element }) => ({
+			...element,
+			partId: partOf.get(partNumber ?? '') ?? null
+		}));
 		const dishedOnId = dishedOn === undefined ? null : (stackIds.get(dishedOn) ?? null);
-		const added = addStack(ledger, actor, ids.builds.get(build) ?? NaN, { ...stack, dishedOnId });
+		const added = addStack(ledger, actor, ids.builds.get(build) ?? NaN, { ...stack, elements, dishedOnId });
 		stackIds.set(stack.variant, added);
 	}
 	for (const { wheel, ...inspection } of inspections)
@@ -60,4 +70,10 @@ export function installInspections(
 		const incidentId = reportIncident(ledger, actor, wheelOf(wheel), report, example);
 		if (closing) closeIncident(ledger, actor, incidentId, closing, 1);
 	}
+}
+
+/** The example's parts; of two revisions of a number the later one. */
+function partsByNumber(ledger: Ledger): ReadonlyMap<string, number> {
+	const parts = listPartRecords(ledger).filter(({ example }) => example === 1);
+	return new Map(parts.map(({ number, id }) => [number, id]));
 }

@@ -7,9 +7,10 @@ import {
 	reportIncident,
 	wheelView
 } from '$lib/server';
-import { error } from '@sveltejs/kit';
-import { actorOf, answered, pathId } from '../../../forms';
-import { incidentOfForm } from './incidentForm';
+import { error, fail } from '@sveltejs/kit';
+import { actorOf, pathId } from '../../../forms';
+import { refusalOf } from '../../../refusalOf';
+import { incidentOfForm, typedIncident } from './incidentForm';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
@@ -28,8 +29,9 @@ export const load: PageServerLoad = ({ params }) => {
 export const actions: Actions = {
 	report: async ({ request, locals, params }) => {
 		const form = await request.formData();
-		return answered(() => ({
-			reported: reportIncident(getLedger(), actorOf(locals), pathId(params.id), incidentOfForm(form))
-		}));
+		const sentence = refusalOf(() => {
+			reportIncident(getLedger(), actorOf(locals), pathId(params.id), incidentOfForm(form));
+		});
+		return sentence === null ? { done: true } : fail(400, { sentence, typed: typedIncident(form) });
 	}
 };

@@ -1,6 +1,7 @@
 import { addStack, buildView, changeStack, getLedger, partChoices, stackPage } from '$lib/server';
-import { error, redirect } from '@sveltejs/kit';
-import { actorOf, answered, pathId, rowId } from '../../../../forms';
+import { error, fail, redirect } from '@sveltejs/kit';
+import { actorOf, pathId, rowId } from '../../../../forms';
+import { refusalOf } from '../../../../refusalOf';
 import { stackOfForm } from './stackForm';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -36,12 +37,14 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const buildId = pathId(params.id);
 		const stackId = rowId(form, 'stack');
-		const kept = await answered(() => {
+		const sentence = refusalOf(() => {
 			const actor = actorOf(locals);
 			const stack = stackOfForm(form);
 			if (stackId === null) addStack(getLedger(), actor, buildId, stack);
 			else changeStack(getLedger(), actor, stackId, stack, rowId(form, 'version') ?? 0);
 		});
-		return 'done' in kept ? redirect(303, `/builds/${buildId}/stack`) : kept;
+		if (sentence === null) redirect(303, `/builds/${buildId}/stack`);
+		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
+		return fail(400, { sentence, typed: { ...stackOfForm(form), seenVersion: rowId(form, 'version') } });
 	}
 };

@@ -11,8 +11,9 @@ import {
 	wheelView
 } from '$lib/server';
 import { zonedInstant } from '$lib/ui/zonedInstant';
-import { error, redirect } from '@sveltejs/kit';
-import { actorOf, answered, pathId, rowId, text } from '../../../../forms';
+import { error, fail, redirect } from '@sveltejs/kit';
+import { actorOf, pathId, rowId, text } from '../../../../forms';
+import { refusalOf } from '../../../../refusalOf';
 import { inspectionOfForm } from './inspectionForm';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -38,16 +39,18 @@ export const actions: Actions = {
 	default: async ({ request, locals, params }) => {
 		const form = await request.formData();
 		const wheelId = pathId(params.id);
-		const inspectionId = rowId(form, 'inspection');
-		const kept = await answered(() => {
+		let inspectionId = rowId(form, 'inspection');
+		const seenVersion = rowId(form, 'version');
+		const sentence = refusalOf(() => {
 			const actor = actorOf(locals);
 			const at = zonedInstant(text(form, 'at'), getSettings(getLedger()).timeZone);
 			if (!at) throw new LedgerRefusal('wrong-value', 'Give the day and the time of day.');
 			const inspection = inspectionOfForm(form, at);
-			if (inspectionId === null) return { id: recordInspection(getLedger(), actor, wheelId, inspection) };
-			correctInspection(getLedger(), actor, inspectionId, inspection, rowId(form, 'version') ?? 0);
-			return { id: inspectionId };
+			if (inspectionId === null) inspectionId = recordInspection(getLedger(), actor, wheelId, inspection);
+			else correctInspection(getLedger(), actor, inspectionId, inspection, seenVersion ?? 0);
 		});
-		return 'id' in kept ? redirect(303, `/wheels/${wheelId}/inspections/${kept.id}`) : kept;
+		if (sentence === null) redirect(303, `/wheels/${wheelId}/inspections/${inspectionId}`);
+		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
+		return fail(400, { sentence, typed: { ...inspectionOfForm(form, text(form, 'at')), seenVersion } });
 	}
 };

@@ -1,4 +1,4 @@
-import { INSPECTION_KINDS, LedgerRefusal, type FindingInput, type InspectionInput } from '$lib/server';
+import { INSPECTION_KINDS, type FindingInput, type InspectionInput } from '$lib/server';
 import { decimal, rowId, text } from '../../../../forms';
 
 /**
@@ -8,12 +8,11 @@ import { decimal, rowId, text } from '../../../../forms';
  */
 export function inspectionOfForm(form: FormData, at: string): InspectionInput {
 	const odometerKm = decimal(form, 'odometerKm');
-	const inspectedBy = rowId(form, 'inspectedBy');
-	if (inspectedBy === null) throw new LedgerRefusal('wrong-value', 'Say who inspected the wheel.');
 	return {
 		at,
 		odometerM: odometerKm === null ? null : odometerKm * 1000,
-		inspectedBy,
+		// nobody bears the number 0: the ledger asks who it was
+		inspectedBy: rowId(form, 'inspectedBy') ?? 0,
 		note: text(form, 'note'),
 		findings: form.getAll('kind').flatMap((kind, row) => findingOf(form, String(kind), row) ?? [])
 	};
