@@ -1,14 +1,15 @@
 import type { DriveSignals } from './driveSignals';
-import { median } from './median';
 
 /** Distance must be this much calmer against cadence than speed is. */
 const CALMER = 0.7;
 /** Fewer seconds of pedalling say nothing (common practice, no source). */
 const LEAST_SECONDS = 300;
-/** Distance may come later or earlier than cadence by this much, as speed does. */
-const LAGS_S = [-2, -1, 0, 1, 2];
+/** Distance may come a second earlier or later than the speed of the same file. */
+const LAGS_S = [-1, 0, 1];
 /** Slower than this a step of distance is mostly rounding. */
 const LEAST_STEP_M = 1.5;
+/** Larger changes of the ratio are shifts, dips and slips, not scatter. */
+const CUT = 0.08;
 /** Slower turns are mostly positioning the cranks. */
 const TURNING_RPM = 40;
 
@@ -19,7 +20,7 @@ const TURNING_RPM = 40;
  *
  * @param signals the ride's signals
  * @param recordedM recorded distance a second, NaN = not recorded
- * @returns typical change of the ratio from second to second by each (as medians), and whether distance is clearly
+ * @returns mean change of the ratio from second to second by each (larger ones cut at 8 %), and whether distance is clearly
  *   calmer; NaN and false where too little was pedalled
  */
 export function distanceTellsMore(
@@ -27,26 +28,37 @@ export function distanceTellsMore(
 	recordedM: Float64Array
 ): { bySpeed: number; byDistance: number; more: boolean } {
 	const bySpeed = ratioChange(signals, signals.grid.speedMps, [signals.lagS]);
-	const steps = recordedM.map((metres, t) => (t > 0 ? metres - recordedM[t - 1] : NaN));
-	const byDistance = ratioChange(signals, steps, LAGS_S);
+	const steps = new Float64Array(recordedM.length).fill(NaN);
+	for (let t = 1; t < steps.length; t++) steps[t] = recordedM[t] - recordedM[t - 1];
+	const byDistance = ratioChange(
+		signals,
+		steps,
+		LAGS_S.map((off) => signals.lagS + off)
+	);
 	return { bySpeed, byDistance, more: byDistance < CALMER * bySpeed };
 }
 
-/** Least median change of ln(cadence / way) over the lags tried. */
+/** Least mean change of ln(cadence / way) over the lags tried, each change cut where a shift or a dip begins. */
 function ratioChange(signals: DriveSignals, wayM: Float64Array, lagsS: readonly number[]): number {
 	const { cadenceRpm, seconds } = signals.grid;
 	let least = NaN;
 	for (const lagS of lagsS) {
-		const changes: number[] = [];
+		let sum = 0;
+		let count = 0;
+		let before = NaN;
 		for (let t = 3; t + 3 < seconds; t++) {
-			if (!signals.pressing[t] || !signals.pressing[t - 1]) continue;
-			if (!(cadenceRpm[t] >= TURNING_RPM) || !(wayM[t + lagS] >= LEAST_STEP_M)) continue;
-			const change = Math.log((cadenceRpm[t] * wayM[t + lagS - 1]) / (wayM[t + lagS] * cadenceRpm[t - 1]));
-			if (Number.isFinite(change)) changes.push(Math.abs(change));
+			const way = wayM[t + lagS];
+			const turning = signals.pressing[t] && cadenceRpm[t] >= TURNING_RPM && way >= LEAST_STEP_M;
+			const now = turning ? Math.log(cadenceRpm[t] / way) : NaN;
+			const change = Math.abs(now - before);
+			before = now;
+			if (!(change >= 0)) continue;
+			sum += Math.min(change, CUT);
+			count++;
 		}
-		if (changes.length < LEAST_SECONDS) continue;
-		const now = median(changes);
-		if (!(now >= least)) least = now;
+		if (count < LEAST_SECONDS) continue;
+		const mean = sum / count;
+		if (!(mean >= least)) least = mean;
 	}
 	return least;
 }

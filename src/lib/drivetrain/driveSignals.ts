@@ -47,10 +47,11 @@ export function driveSignals(grid: SecondGrid): DriveSignals {
 			pressing[t] = powerW[t] < PRESSING_W ? 0 : 1;
 		}
 	}
-	const steps: number[] = [];
+	const steps = new Float64Array(seconds);
+	let count = 0;
 	for (let t = 1; t < seconds; t++) {
-		if (pressing[t] && pressing[t - 1]) steps.push(Math.abs(logRatio[t] - logRatio[t - 1]));
+		if (pressing[t] && pressing[t - 1]) steps[count++] = Math.abs(logRatio[t] - logRatio[t - 1]);
 	}
-	const noise = steps.length > 100 ? Math.max(0.003, median(steps) * MEDIAN_STEP_TO_SD) : 0.03;
+	const noise = count > 100 ? Math.max(0.003, median(steps.subarray(0, count)) * MEDIAN_STEP_TO_SD) : 0.03;
 	return { grid, lagS, speedMps, logRatio, pressing, noise };
 }

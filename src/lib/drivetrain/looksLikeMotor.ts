@@ -27,10 +27,10 @@ const MOST_OF_THEM = 0.7;
  * decides; this only asks.
  *
  * @param grid the ride on whole seconds
- * @param altitudeM height a second, NaN = not recorded
+ * @param altitudeM height a second, NaN = not recorded; null = nowhere
  * @returns false without power, or with too few starts and climbs
  */
-export function looksLikeMotor(grid: SecondGrid, altitudeM: Float64Array): boolean {
+export function looksLikeMotor(grid: SecondGrid, altitudeM: Float64Array | null): boolean {
 	const { speedMps, powerW, seconds } = grid;
 	let cases = 0;
 	let short = 0;
@@ -44,12 +44,12 @@ export function looksLikeMotor(grid: SecondGrid, altitudeM: Float64Array): boole
 		let to = t;
 		while (to < t + START_WITHIN_S && speedMps[to] < STARTED_FROM_MPS) to++;
 		if (!(speedMps[to] >= STARTED_FROM_MPS)) continue;
-		const fallM = Math.max(0, altitudeM[t - 1] - altitudeM[to]) || 0;
+		const fallM = altitudeM ? Math.max(0, altitudeM[t - 1] - altitudeM[to]) || 0 : 0;
 		const gainJ = 0.5 * LEAST_MASS_KG * (speedMps[to] ** 2 - speedMps[t - 1] ** 2);
 		judge(workJ(powerW, t, to), gainJ - LEAST_MASS_KG * GRAVITY * fallM);
 		t = to;
 	}
-	for (let t = 0; t + CLIMB_S < seconds; t += CLIMB_S) {
+	for (let t = 0; altitudeM && t + CLIMB_S < seconds; t += CLIMB_S) {
 		const climbM = altitudeM[t + CLIMB_S] - altitudeM[t];
 		if (climbM < LEAST_CLIMB_M || !(speedMps[t + CLIMB_S] > STARTS_BELOW_MPS)) continue;
 		const slowedJ = 0.5 * LEAST_MASS_KG * Math.max(0, speedMps[t] ** 2 - speedMps[t + CLIMB_S] ** 2);

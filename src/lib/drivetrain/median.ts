@@ -17,7 +17,8 @@ export function median(values: ArrayLike<number>): number {
  * @returns NaN when nothing is left
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
-	const sorted = values.length <= FEW ? sortedFew(values) : sortedMany(values);
+	if (values.length > FEW) return quantileOfMany(values, share);
+	const sorted = sortedFew(values);
 	if (sorted.length === 0) return NaN;
 	const at = share * (sorted.length - 1);
 	const below = Math.floor(at);
@@ -44,8 +45,48 @@ function sortedFew(values: ArrayLike<number>): number[] {
 	return sorted;
 }
 
-function sortedMany(values: ArrayLike<number>): Float64Array {
-	return Float64Array.from(values)
-		.filter((value) => !Number.isNaN(value))
-		.sort();
+/** The same without sorting them all: only the two order statistics are put in their place. */
+function quantileOfMany(values: ArrayLike<number>, share: number): number {
+	const kept = new Float64Array(values.length);
+	let length = 0;
+	for (let i = 0; i < values.length; i++) {
+		const value = values[i];
+		if (value === value) kept[length++] = value;
+	}
+	if (length === 0) return NaN;
+	const at = share * (length - 1);
+	const below = Math.floor(at);
+	select(kept, length, below);
+	const low = kept[below];
+	if (below + 1 >= length) return low;
+	// all that lies behind is at least as large: the least of it is the next order statistic
+	let next = kept[below + 1];
+	for (let i = below + 2; i < length; i++) if (kept[i] < next) next = kept[i];
+	return low + (next - low) * (at - below);
+}
+
+/** Quickselect (Hoare 1961): afterwards the k-th least value stands at k, none before it is greater, none behind it less. */
+function select(values: Float64Array, length: number, k: number): void {
+	let from = 0;
+	let to = length - 1;
+	while (from < to) {
+		const pivot = middleOf(values[from], values[(from + to) >> 1], values[to]);
+		let i = from;
+		let j = to;
+		while (i <= j) {
+			while (values[i] < pivot) i++;
+			while (values[j] > pivot) j--;
+			if (i > j) break;
+			const swapped = values[i];
+			values[i++] = values[j];
+			values[j--] = swapped;
+		}
+		if (k <= j) to = j;
+		else if (k >= i) from = i;
+		else return;
+	}
+}
+
+function middleOf(a: number, b: number, c: number): number {
+	return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
 }

@@ -65,6 +65,6 @@ export function rideLearning(ride: Ride, signals: DriveSignals, named: NamedGear
 		distanceTellsMore:
 			atOneHertz && ride.channels.speedMps !== undefined && distanceTellsMore(signals, at('distanceM')).more,
 		looksLikeTrainer: looksLikeTrainer(grid),
-		looksLikeMotor: looksLikeMotor(grid, at('altitudeM'))
+		looksLikeMotor: looksLikeMotor(grid, ride.channels.altitudeM ? at('altitudeM') : null)
 	};
 }

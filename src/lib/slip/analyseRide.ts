@@ -81,14 +81,16 @@ function isObserved(observed: readonly ObservedStretch[], second: number): boole
 	return observed.some((stretch) => second >= stretch.startS && second < stretch.endS);
 }
 
+/** States in which the rider presses, by their number. */
+const UNDER_DRIVE = DRIVE_STATES.map((state) =>
+	['driving', 'shifting', 'picking up', 'slip'].includes(state)
+);
+
 /** Distance under drive: seconds in which the rider presses. */
 function drivenDistance(grid: SecondGrid, states: Uint8Array): number {
 	let sum = 0;
 	for (let t = 0; t + 1 < grid.seconds; t++) {
-		const state = DRIVE_STATES[states[t]];
-		if (state === 'driving' || state === 'shifting' || state === 'picking up' || state === 'slip') {
-			sum += grid.distanceM[t + 1] - grid.distanceM[t];
-		}
+		if (UNDER_DRIVE[states[t]]) sum += grid.distanceM[t + 1] - grid.distanceM[t];
 	}
 	return sum;
 }

@@ -35,8 +35,21 @@ export function onsetTorques(context: RideContext, second: number, powerAt: 'cra
 	return values;
 }
 
-/** Mean of the torques before a second, Nm; NaN = not known. */
+/**
+ * Mean of the torques before a second, Nm; NaN = not known. The same as the mean of `onsetTorques`, which a test holds:
+ * it is asked of every second of a ride, so it makes no list.
+ */
 export function onsetTorque(context: RideContext, second: number, powerAt: 'crank' | 'hub'): number {
-	const values = onsetTorques(context, second, powerAt);
-	return values.reduce((sum, torque) => sum + torque, 0) / values.length;
+	const gear = onsetGear(context, second);
+	if (!gear || !(at(context.sinceRest, second - 1) >= 1)) return NaN;
+	const { grid, pressing } = context.signals;
+	let sum = 0;
+	let count = 0;
+	for (let t = second - 1; t >= 0 && t >= second - ENGAGED_S && pressing[t]; t--) {
+		const torque = hubTorque(grid.powerW[t], grid.cadenceRpm[t], gear.ratio, powerAt);
+		if (!(torque >= 0)) continue;
+		sum += torque;
+		count++;
+	}
+	return sum / count;
 }

@@ -9,6 +9,9 @@ import type { RideContext } from './rideContext';
 /** States in which the rider drives the wheel; they make the driven distance. */
 export const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shifting', 'picking up', 'slip']);
 
+/** The same by the state's number. */
+const DRIVEN = Uint8Array.from(DRIVE_STATES, (state) => (UNDER_DRIVE.has(state) ? 1 : 0));
+
 const NOT_OBSERVED = DRIVE_STATES.indexOf('not observed');
 
 type Sums = { -readonly [name in keyof ExposureAmount]: number };
@@ -36,7 +39,8 @@ export function rideExposure(
 	powerAt: 'crank' | 'hub'
 ): RideExposure {
 	const { grid } = context.signals;
-	const driven = Uint8Array.from(states, (state) => (UNDER_DRIVE.has(DRIVE_STATES[state]) ? 1 : 0));
+	const driven = new Uint8Array(states.length);
+	for (let t = 0; t < states.length; t++) driven[t] = DRIVEN[states[t]];
 	const seen = new Uint8Array(grid.seconds);
 	for (const { startS, endS } of observed) seen.fill(1, startS, endS);
 	const cells = new Map<number, { place: Place; sums: Sums }>();
