@@ -15,6 +15,7 @@ import { freeName } from './freeName';
 import { attachDrawings, installBuilds } from './installBuilds';
 import { installInspections } from './installInspections';
 import { installUpkeep } from './installUpkeep';
+import { exampleAnswers } from './exampleAnswers';
 import { readProgramme, type Programme } from './programmeFile';
 
 interface ExampleIds {
@@ -42,6 +43,7 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 		.immediate();
 	await attachDrawings(ledger, actor, folder, ids.builds);
 	const lapsMeanSlips = new Map(programme.riders.map((rider) => [rider.code, rider.lapsMeanSlips]));
+	const said = exampleAnswers(folder);
 	for (const ride of programme.rides) {
 		const name = basename(ride.file);
 		await storeFile(ledger, actor, {
@@ -53,7 +55,8 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 				// only what the programme says for certain: an outdoor ride may still be refused as a trainer's
 				trainer: ride.trainer || null,
 				wet: ride.wet ?? null,
-				lapsMeanSlips: lapsMeanSlips.get(ride.rider) ?? null
+				lapsMeanSlips: lapsMeanSlips.get(ride.rider) ?? null,
+				...said.get(name)
 			},
 			example: true
 		});

@@ -1,5 +1,7 @@
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
+import { storedAnswer } from '../rides/rideAnswers';
+import type { Surface } from '../rides/surfaces';
 
 /** What is known of a ride before its file is read; the ride starts with it. */
 export interface RideHints {
@@ -10,12 +12,16 @@ export interface RideHints {
 	wet?: boolean | null;
 	/** the rider says that a lap was pressed when a slip was felt */
 	lapsMeanSlips?: boolean | null;
+	surface?: Surface | null;
+	/** luggage or trailer, kg */
+	loadKg?: number | null;
 }
 
 /**
  * The hints as stored with an import.
  *
- * @throws LedgerRefusal not-found when the wheel, the bike or the rider does not exist
+ * @throws LedgerRefusal not-found when the wheel, the bike or the rider does not exist; wrong-value for a surface or
+ *   load that is none
  */
 export function writeHints(ledger: Ledger, hints: RideHints): string {
 	const kept: RideHints = {};
@@ -25,6 +31,8 @@ export function writeHints(ledger: Ledger, hints: RideHints): string {
 	if (typeof hints.trainer === 'boolean') kept.trainer = hints.trainer;
 	if (typeof hints.wet === 'boolean') kept.wet = hints.wet;
 	if (typeof hints.lapsMeanSlips === 'boolean') kept.lapsMeanSlips = hints.lapsMeanSlips;
+	if (hints.surface != null) kept.surface = storedAnswer(ledger, 'surface', hints.surface) as Surface;
+	if (hints.loadKg != null) kept.loadKg = storedAnswer(ledger, 'loadKg', hints.loadKg) as number;
 	return JSON.stringify(kept);
 }
 

@@ -67,8 +67,9 @@ function addRide(ledger: Ledger, queued: QueuedImport, row: ImportRow, file: Ana
 	const { lastInsertRowid } = ledger.database
 		.prepare(
 			`INSERT INTO ride (sha256, file_name, format, started_ms, duration_s, local_offset_s, file_trainer,
-				motor_assisted, trainer, wet, laps_mean_slips, wheel_id, bike_id, rider_id, twin_of, example, created_ms)
-			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
+				motor_assisted, trainer, wet, laps_mean_slips, surface, load_kg, wheel_id, bike_id, rider_id, twin_of,
+				example, created_ms)
+			VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
 		)
 		.run(
 			queued.sha256,
@@ -82,6 +83,8 @@ function addRide(ledger: Ledger, queued: QueuedImport, row: ImportRow, file: Ana
 			asNumber(hints.trainer),
 			asNumber(hints.wet),
 			asNumber(hints.lapsMeanSlips),
+			hints.surface ?? null,
+			hints.loadKg ?? null,
 			wheelId,
 			hints.bikeId ?? null,
 			hints.riderId ?? null,

@@ -8,6 +8,7 @@ import type { Ledger } from '../ledger/openLedger';
 import type { Instant } from '../views';
 import type { AnswerName } from './rideAnswers';
 import { rideFacts, type RideFacts, type RidePart } from './rideFacts';
+import { wheelsOnBikes } from './questions/wheelOnBike';
 import type { Surface } from './surfaces';
 import { whoSaid, type WhoSaid } from './whoSaid';
 
@@ -31,6 +32,8 @@ export interface RideAnswersView {
 	/** only when a person chose it */
 	chosenBuildId: number | null;
 	bike: { id: number; name: string } | null;
+	/** the bike that the wheel was on at that time: it counts while no other is said */
+	bikeUnder: string | null;
 	riderId: number | null;
 	surface: Surface | null;
 	loadKg: number | null;
@@ -57,6 +60,7 @@ export function rideAnswersView(ledger: Ledger, rideId: number): RideAnswersView
 		wheel: wheel && { id: wheel.id, name: wheel.name, knownGood: wheel.knownGood === 1 },
 		chosenBuildId: ride.chosenBuildId,
 		bike: bike && { id: bike.id, name: bike.name },
+		bikeUnder: wheelsOnBikes(ledger).bikeUnder(ride)?.name ?? null,
 		riderId: ride.riderId,
 		surface: ride.surface,
 		loadKg: ride.loadKg,

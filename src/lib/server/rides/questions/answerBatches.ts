@@ -23,7 +23,7 @@ interface StoredBatch {
 	question: string;
 }
 
-/** The latest answers to many rides, the newest first. */
+/** The latest answers to many rides, the newest first; none whose rides are gone. */
 export function listAnswerBatches(ledger: Ledger, limit: number): AnswerBatchView[] {
 	return ledger.database
 		.prepare<[number], StoredBatch>(
@@ -31,6 +31,7 @@ export function listAnswerBatches(ledger: Ledger, limit: number): AnswerBatchVie
 				(SELECT count(DISTINCT ride_id) FROM answer_batch_change WHERE batch_id = b.id) AS rides,
 				b.question
 			FROM answer_batch b JOIN person p ON p.id = b.actor_id LEFT JOIN person u ON u.id = b.undone_by
+			WHERE EXISTS (SELECT 1 FROM answer_batch_change WHERE batch_id = b.id)
 			ORDER BY b.id DESC LIMIT ?`
 		)
 		.all(limit)

@@ -6,7 +6,6 @@ import type { Ledger } from '../../ledger/openLedger';
 import { currentVersion } from '../../queue/analysisVersions';
 import { allRideFacts, type RideFacts } from '../rideFacts';
 import type { Offer } from './offers';
-import { bikeUnder } from './wheelOnBike';
 
 /**
  * Gears of one bike agree within this, relative. In the 40 rides of the example the right bike lay at 0.00 to
@@ -19,7 +18,7 @@ const RIDES_OF_A_BIKE = 5;
 
 /**
  * Offers the bike whose gears are nearest to those learned from the ride: the gears of its latest rides, or
- * those that it states. Without a clear lead, the bike that the wheel was on at that time.
+ * those that it states. Where it is written down which bike the wheel was on, nobody is asked.
  *
  * @returns a function of a ride; it reads each bike once
  */
@@ -39,8 +38,7 @@ export function bikeOffer(ledger: Ledger): (ride: RideFacts) => Offer | null {
 				reason: `its gears lie ${percent(first.distance)} from those of ${first.bike.name}${next}`
 			};
 		}
-		const under = bikeUnder(ledger, ride);
-		return under && { value: String(under.id), reason: `the wheel was on ${under.name} at that time` };
+		return null;
 	};
 }
 

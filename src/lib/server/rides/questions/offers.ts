@@ -8,7 +8,7 @@ import { bikeOffer } from './bikeOffer';
 import { handedInBy } from './handedInBy';
 import type { QuestionName } from './questionList';
 import { shortDate } from './shortDate';
-import { wheelOn } from './wheelOnBike';
+import { wheelsOnBikes } from './wheelOnBike';
 
 /** The most likely answer, and why. */
 export interface Offer {
@@ -94,8 +94,9 @@ function asBefore<Value>(
 
 function wheelOffer(ledger: Ledger, before: Before): Offers {
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
+	const onBikes = wheelsOnBikes(ledger);
 	return (ride) => {
-		const onBike = wheelOn(ledger, ride);
+		const onBike = onBikes.wheelOn(ride);
 		if (onBike) return { value: String(onBike.id), reason: `${onBike.name} was on that bike at that time` };
 		const last = before(ride, 'riderId', ({ wheelId }) => wheelId);
 		return (

@@ -3,6 +3,7 @@ import type { Ledger } from '../../ledger/openLedger';
 import { openMarks } from '../../marks/openMarks';
 import { currentVersion } from '../../queue/analysisVersions';
 import type { RideFacts } from '../rideFacts';
+import { wheelsOnBikes } from './wheelOnBike';
 
 export const QUESTION_NAMES = [
 	'wheel',
@@ -57,7 +58,9 @@ export type Asks = (ride: RideFacts) => boolean;
 export function openQuestions(ledger: Ledger): Readonly<Record<QuestionName, Asks>> {
 	const open = openMarks(ledger);
 	const withLaps = ridesWithLaps(ledger);
-	const motorBikes = new Set(
+	const onBikes = wheelsOnBikes(ledger);
+	const bikeOf = (ride: RideFacts) => ride.bikeId ?? onBikes.bikeUnder(ride)?.id ?? null;
+	const motorBikes = new Set<number | null>(
 		listBikeRecords(ledger)
 			.filter(({ motor }) => motor)
 			.map(({ id }) => id)
@@ -68,13 +71,13 @@ export function openQuestions(ledger: Ledger): Readonly<Record<QuestionName, Ask
 		change: (ride) => ride.build.kind === 'across a change' && ride.standing.state === 'needs an answer',
 		twin: (ride) => ride.twinId !== null && ride.twinDecision === null,
 		laps: (ride) => open.has(ride.id),
-		bike: (ride) => ride.bikeId === null,
+		bike: (ride) => bikeOf(ride) === null,
 		rider: (ride) => ride.riderId === null,
 		lapsMeanSlips: (ride) => ride.lapsMeanSlips === null && withLaps.has(ride.id),
 		wet: (ride) => ride.wet === null,
 		surface: (ride) => ride.surface === null,
 		outdoors: (ride) => ride.trainer === null && ride.fileTrainer === null,
-		motor: (ride) => ride.motorSaid === null && ride.bikeId !== null && motorBikes.has(ride.bikeId)
+		motor: (ride) => ride.motorSaid === null && motorBikes.has(bikeOf(ride))
 	};
 	const isAsked = ({ standing }: RideFacts) => standing.needs.length > 0 || standing.state === 'counted';
 	return Object.fromEntries(

@@ -1,32 +1,43 @@
 import type { Ledger } from '../../ledger/openLedger';
 import type { RideFacts } from '../rideFacts';
 
-type Named = { readonly id: number; readonly name: string };
-
-/** The bike that the ride's wheel was on when the ride began; null when that is not written down. */
-export function bikeUnder(ledger: Ledger, ride: RideFacts): Named | null {
-	return find(ledger, 'bike', 'wheel', ride.wheelId, ride.startMs);
+interface OnBike {
+	wheelId: number;
+	wheel: string;
+	bikeId: number;
+	bike: string;
+	fromMs: number;
+	untilMs: number | null;
 }
 
-/** The wheel that was on the ride's bike when the ride began; null when that is not written down. */
-export function wheelOn(ledger: Ledger, ride: RideFacts): Named | null {
-	return find(ledger, 'wheel', 'bike', ride.bikeId, ride.startMs);
+/** What was on what when a ride began, as far as it is written down. */
+export interface WheelsOnBikes {
+	/** the bike that the ride's wheel was on */
+	bikeUnder(ride: RideFacts): { id: number; name: string } | null;
+	/** the wheel that was on the ride's bike */
+	wheelOn(ride: RideFacts): { id: number; name: string } | null;
 }
 
-function find(
-	ledger: Ledger,
-	wanted: 'bike' | 'wheel',
-	given: 'bike' | 'wheel',
-	id: number | null,
-	atMs: number
-): Named | null {
-	if (id === null) return null;
-	const row = ledger.database
-		.prepare<[number, number, number], Named>(
-			`SELECT x.id, x.name FROM wheel_on_bike o JOIN ${wanted} x ON x.id = o.${wanted}_id
-			WHERE o.${given}_id = ? AND o.withdrawn_ms IS NULL AND o.from_ms <= ?
-				AND coalesce(o.until_ms, 9e15) > ?`
+/** Reads once which wheel was on which bike and when. */
+export function wheelsOnBikes(ledger: Ledger): WheelsOnBikes {
+	const rows = ledger.database
+		.prepare<[], OnBike>(
+			`SELECT o.wheel_id AS wheelId, w.name AS wheel, o.bike_id AS bikeId, b.name AS bike,
+				o.from_ms AS fromMs, o.until_ms AS untilMs
+			FROM wheel_on_bike o JOIN wheel w ON w.id = o.wheel_id JOIN bike b ON b.id = o.bike_id
+			WHERE o.withdrawn_ms IS NULL`
 		)
-		.get(id, atMs, atMs);
-	return row ?? null;
+		.all();
+	const during = (atMs: number) => (row: OnBike) =>
+		row.fromMs <= atMs && (row.untilMs === null || atMs < row.untilMs);
+	return {
+		bikeUnder({ wheelId, startMs }) {
+			const row = rows.filter((on) => on.wheelId === wheelId).find(during(startMs));
+			return row ? { id: row.bikeId, name: row.bike } : null;
+		},
+		wheelOn({ bikeId, startMs }) {
+			const row = rows.filter((on) => on.bikeId === bikeId).find(during(startMs));
+			return row ? { id: row.wheelId, name: row.wheel } : null;
+		}
+	};
 }
