@@ -10,7 +10,7 @@ import {
 	type PeriodCorrection
 } from '$lib/server';
 import { zonedInstant } from '$lib/ui/zonedInstant';
-import { neededId, text } from './forms';
+import { neededId, rowId, text } from './forms';
 
 /** Fits a build on a wheel from the form that stands on both pages; times are the workshop's. */
 export function fitFromForm(
@@ -40,13 +40,16 @@ export function correctFromForm(form: FormData, actor: Actor): void {
 	const correction: PeriodCorrection = {};
 	if (changed('from')) correction.from = workshopInstant(form, 'from');
 	if (changed('until')) correction.until = text(form, 'until') === '' ? null : workshopInstant(form, 'until');
-	correctFittedPeriod(getLedger(), actor, neededId(form, 'period'), correction);
+	correctFittedPeriod(getLedger(), actor, neededId(form, 'period'), correction, seenVersion(form));
 }
 
 /** Takes a fitted period back, with the reason. */
 export function withdrawFromForm(form: FormData, actor: Actor): void {
-	withdrawFittedPeriod(getLedger(), actor, neededId(form, 'period'), text(form, 'reason'));
+	withdrawFittedPeriod(getLedger(), actor, neededId(form, 'period'), text(form, 'reason'), seenVersion(form));
 }
+
+/** The version of the row that the form was filled from. */
+const seenVersion = (form: FormData) => rowId(form, 'version') ?? undefined;
 
 /** Day and time of a form in the workshop's zone, as an instant. */
 export function workshopInstant(form: FormData, name: string): string {

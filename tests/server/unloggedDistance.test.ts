@@ -156,4 +156,21 @@ describe('a withdrawn fitted period', () => {
 			{ withdrawn_reason: null }
 		]);
 	});
+
+	it('is not mended by the second of two people who have not seen what the first did', async () => {
+		const test = freshLedger();
+		const { wheelId } = withHardware(test);
+		const { correctFittedPeriod, withdrawFittedPeriod } = await import('$lib/server');
+		const [{ id, version }] = wheelView(test.ledger, wheelId)!.periods;
+		correctFittedPeriod(test.ledger, test.actor, id, { from: at(-8) }, version);
+		for (const second of [
+			() => correctFittedPeriod(test.ledger, test.actor, id, { from: at(-9) }, version),
+			() => withdrawFittedPeriod(test.ledger, test.actor, id, 'another wheel', version)
+		])
+			expect(second).toThrow(expect.objectContaining({ code: 'conflict' }));
+		const [now] = wheelView(test.ledger, wheelId)!.periods;
+		expect(now.from).toBe(at(-8));
+		correctFittedPeriod(test.ledger, test.actor, id, { from: at(-9) }, now.version);
+		expect(wheelView(test.ledger, wheelId)!.periods[0].from).toBe(at(-9));
+	});
 });

@@ -200,6 +200,8 @@ export interface FittedPeriodView {
 	until: Instant | null;
 	totalM: number;
 	rides: number;
+	/** sent back with a correction, so that nobody replaces one unseen */
+	version: number;
 }
 
 export interface WheelView extends WheelRow {

@@ -1,5 +1,6 @@
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { trailVersion } from '../ledger/trailVersion';
 import { buildRows } from '../rates/programmeRows';
 import { partsOfRides } from '../rides/evidenceParts';
 import { allRideFacts } from '../rides/rideFacts';
@@ -21,6 +22,7 @@ export interface BuildView extends BuildRow {
 		until: Instant | null;
 		totalM: number;
 		rides: number;
+		version: number;
 	}[];
 	rideList: RideRow[];
 }
@@ -47,7 +49,8 @@ export function buildView(ledger: Ledger, buildId: number): BuildView | null {
 				from: toInstant(period.fromMs),
 				until: period.untilMs === null ? null : toInstant(period.untilMs),
 				totalM: distanceOf(inside),
-				rides: inside.length
+				rides: inside.length,
+				version: trailVersion(ledger, 'fitted period', period.id)
 			};
 		}),
 		rideList: rideRows(ledger, facts.filter((ride) => tellsOfBuild(ride, buildId)).reverse())

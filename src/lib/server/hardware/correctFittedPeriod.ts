@@ -11,6 +11,7 @@ import {
 	refuseBeforeWheel,
 	refuseFuture,
 	refuseOverlap,
+	refuseUnseen,
 	refuseWrongOrder
 } from './periodRows';
 import { refuseSerialClash } from './refuseSerialClash';
@@ -27,18 +28,21 @@ export interface PeriodCorrection {
  * Corrects when a build was on a wheel; rides find their build anew. The build that came off at the instant
  * at which this one was fitted comes off at the corrected instant, because it is one and the same.
  *
- * @throws LedgerRefusal not-found; overlap with another period; wrong-value for instants in the wrong order
+ * @param seenVersion version that stood in the form; not given: whoever corrects has just read it
+ * @throws LedgerRefusal not-found; conflict when it was corrected meanwhile; overlap with another period; wrong-value for instants in the wrong order
  *   or still to come; conflict when a piece with a serial would be in two hubs
  */
 export function correctFittedPeriod(
 	ledger: Ledger,
 	actor: Actor,
 	periodId: number,
-	input: PeriodCorrection
+	input: PeriodCorrection,
+	seenVersion?: number
 ): void {
 	ledger.database
 		.transaction(() => {
 			const before = findPeriod(ledger, periodId);
+			refuseUnseen(ledger, periodId, seenVersion);
 			const after = { ...before, ...readCorrection(ledger, input) };
 			if (after.fromMs === before.fromMs && after.untilMs === before.untilMs) return;
 			refuseWrongOrder(ledger, after.fromMs, after.untilMs);

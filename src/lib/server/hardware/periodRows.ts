@@ -1,5 +1,7 @@
 import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import type { Ledger } from '../ledger/openLedger';
+import { refuseStale } from '../ledger/refuseStale';
+import { trailVersion } from '../ledger/trailVersion';
 import { LedgerRefusal } from '../refusal';
 import { inWorkshopZone } from '../settings/inWorkshopZone';
 
@@ -90,6 +92,17 @@ export function refuseOverlap(
 		'overlap',
 		`On ${wheel.name} the build "${other.name}" was fitted from ${inWorkshopZone(ledger, other.fromMs)} ${until}; a wheel carries one build at a time${endsBefore ? ', so say until when this one was on it' : ''}.`
 	);
+}
+
+/**
+ * Of two people who mend the same period the second is told.
+ *
+ * @throws LedgerRefusal conflict
+ */
+export function refuseUnseen(ledger: Ledger, periodId: number, seenVersion: number | undefined): void {
+	if (seenVersion === undefined) return;
+	const found = trailVersion(ledger, 'fitted period', periodId);
+	refuseStale(ledger, 'fitted period', periodId, found, seenVersion);
 }
 
 /** A period that was written down by mistake, as it stood. */

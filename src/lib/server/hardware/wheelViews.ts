@@ -1,6 +1,7 @@
 import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { trailVersion } from '../ledger/trailVersion';
 import { partsOfRides } from '../rides/evidenceParts';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
@@ -33,7 +34,7 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 	const names = buildNames(ledger);
 	return {
 		...toRow(ledger, wheel, rides, periods, names),
-		periods: periods.map((period) => toPeriod(period, rides, names)).reverse(),
+		periods: periods.map((period) => toPeriod(ledger, period, rides, names)).reverse(),
 		rideList: rideRows(ledger, [...rides].reverse()),
 		facts: wheel,
 		withdrawn: withdrawnPeriods(ledger, wheelId).map(({ id, buildId, fromMs, untilMs, reason }) => ({
@@ -74,6 +75,7 @@ function toRow(
 
 /** Distance and number of the rides that lie wholly in the period and count for its build. */
 function toPeriod(
+	ledger: Ledger,
 	period: FittedPeriod,
 	rides: readonly RideFacts[],
 	names: ReadonlyMap<number, string>
@@ -85,7 +87,8 @@ function toPeriod(
 		from: toInstant(period.fromMs),
 		until: period.untilMs === null ? null : toInstant(period.untilMs),
 		totalM: distanceOf(inside),
-		rides: inside.length
+		rides: inside.length,
+		version: trailVersion(ledger, 'fitted period', period.id)
 	};
 }
 

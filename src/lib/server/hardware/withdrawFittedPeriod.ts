@@ -3,7 +3,7 @@ import { checkText } from '../ledger/checkText';
 import { toInstant } from '../ledger/instants';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
-import { findPeriod, movePeriod, periodThatEnded } from './periodRows';
+import { findPeriod, movePeriod, periodThatEnded, refuseUnseen } from './periodRows';
 import { refuseSerialClash } from './refuseSerialClash';
 
 /**
@@ -11,14 +11,22 @@ import { refuseSerialClash } from './refuseSerialClash';
  * and is read no more. Had it not ended, the build that came off for it counts as fitted on again. Rides
  * find their build anew.
  *
+ * @param seenVersion version that stood in the form; not given: whoever withdraws has just read it
  * @throws LedgerRefusal not-found; wrong-value without a reason; conflict when a piece of the build before
  *   is in another hub by now
  */
-export function withdrawFittedPeriod(ledger: Ledger, actor: Actor, periodId: number, reason: string): void {
+export function withdrawFittedPeriod(
+	ledger: Ledger,
+	actor: Actor,
+	periodId: number,
+	reason: string,
+	seenVersion?: number
+): void {
 	const cleaned = checkText('The reason', reason, { min: 3, max: 500 });
 	ledger.database
 		.transaction(() => {
 			const { id, wheelId, buildId, fromMs, untilMs } = findPeriod(ledger, periodId);
+			refuseUnseen(ledger, periodId, seenVersion);
 			const cameOff = untilMs === null ? periodThatEnded(ledger, wheelId, fromMs) : null;
 			ledger.database
 				.prepare('UPDATE fitted_period SET withdrawn_ms = ?, withdrawn_reason = ? WHERE id = ?')
