@@ -30,6 +30,12 @@ describe('distribution functions against R 4.2.2', () => {
 			expect(quantiles(one, (p) => chiSquareQuantile(p, one.inputs.df), one.tolerance.rel)).toBe(10);
 	});
 
+	it('comes to nought where the quantile is smaller than any number (scipy 1.17: 4e-321 and less)', () => {
+		expect(chiSquareQuantile(0.025, 0.01)).toBe(0);
+		expect(chiSquareQuantile(0.025, 0.001)).toBe(0);
+		closeTo(chiSquareQuantile(0.975, 0.01), 7.15480383e-3, 1e-8, 'upper');
+	});
+
 	it("gives R's F and beta quantiles, both tails", () => {
 		for (const one of referenceCases(reference, 'f_'))
 			expect(quantiles(one, (p) => fQuantile(p, one.inputs.df1, one.inputs.df2), one.tolerance.rel)).toBe(8);

@@ -6,6 +6,7 @@ import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
 import { randomNumbers, type RandomNumbers } from '$lib/reliability/randomNumbers';
 import { sequentialPlan, type SequentialPlan } from '$lib/reliability/sequentialPlan';
 import { sequentialPlanRisks } from '$lib/reliability/sequentialPlanRisks';
+import { sequentialPlanKeepingRisks } from '$lib/reliability/sequentialPlanKeepingRisks';
 import { sequentialState } from '$lib/reliability/sequentialState';
 
 const RISKS = { goodRate: 0.002, badRate: 0.008, producerRisk: 0.1, consumerRisk: 0.1 };
@@ -130,6 +131,28 @@ describe('sequentialPlan', () => {
 			);
 			expect(got.pass + got.fail).toBeCloseTo(1, 10);
 		}
+	});
+
+	it('is drawn apart until its true risks are those asked for, or is none', () => {
+		const draw = randomNumbers(23);
+		let found = 0;
+		for (let i = 0; i < 25; i++) {
+			const risks = {
+				goodRate: 0.002,
+				badRate: 0.004 + 0.008 * draw.next(),
+				producerRisk: 0.05 + 0.2 * draw.next(),
+				consumerRisk: 0.05 + 0.2 * draw.next()
+			};
+			const kept = sequentialPlanKeepingRisks(risks);
+			if (kept === null) continue;
+			found++;
+			expect(sequentialPlanRisks(kept.plan, 0.002).fail).toBeLessThanOrEqual(risks.producerRisk);
+			expect(sequentialPlanRisks(kept.plan, risks.badRate).pass).toBeLessThanOrEqual(risks.consumerRisk);
+			expect(kept.plan).toMatchObject(risks);
+			expect(kept.atGoodRate.meanExposure).toBeLessThan(fixedPlan(risks)!.exposure);
+		}
+		expect(found).toBeGreaterThan(20);
+		expect(sequentialPlanKeepingRisks(RISKS, 50)).toBeNull();
 	});
 
 	it('ends sooner on average than the fixed plan, at both rates', () => {

@@ -12,5 +12,7 @@ import jstat from 'jstat';
  */
 export function chiSquareQuantile(p: number, degreesOfFreedom: number): number {
 	if (!(p > 0 && p < 1 && degreesOfFreedom > 0)) return NaN;
-	return jstat.chisquare.inv(p, degreesOfFreedom);
+	const quantile = jstat.chisquare.inv(p, degreesOfFreedom);
+	// far below one degree of freedom the quantile is smaller than any number, and the library gives up
+	return Number.isNaN(quantile) && degreesOfFreedom < 0.1 ? 0 : quantile;
 }

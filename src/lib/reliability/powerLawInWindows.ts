@@ -10,7 +10,7 @@ const LOG_SHAPE_EDGE = Math.log(50);
 
 export interface WindowedPowerLaw {
 	readonly events: number;
-	/** below 1 the rate falls with age, above 1 it rises */
+	/** below 1 the rate falls with age, above 1 it rises; 0.02 stands for "0.02 or less" */
 	readonly shape: number;
 	/** limits of the shape by the likelihood; 0 and Infinity where the likelihood does not fall off */
 	readonly shapeLower: number;
@@ -63,7 +63,9 @@ export function powerLawInWindows(
 		const { grown, moved } = powers(shape);
 		return n / shape + logSum - (n * moved) / grown;
 	};
-	const summit = rootBetween(slope, -LOG_SHAPE_EDGE, LOG_SHAPE_EDGE);
+	// entered late, early events can ask for a shape of nought and less: the least that is told stands for it
+	const summit =
+		slope(-LOG_SHAPE_EDGE) < 0 ? -LOG_SHAPE_EDGE : rootBetween(slope, -LOG_SHAPE_EDGE, LOG_SHAPE_EDGE);
 	if (Number.isNaN(summit)) return null;
 	const scatter = Math.max(1, dispersion);
 	const drop = (scatter * chiSquareQuantile(confidence, 1)) / 2;
