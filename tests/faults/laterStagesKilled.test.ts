@@ -67,7 +67,7 @@ async function finish(ledger: Ledger): Promise<void> {
 				WHERE NOT EXISTS (SELECT 1 FROM insertion_attempt)`
 			)
 			.get() !== undefined && rideStages(ledger, 1)?.again === null;
-	await until('the later stages to be done', nothingLeft);
+	await until('the later stages to be done', nothingLeft, 100_000);
 	await runner.stop();
 }
 
@@ -165,15 +165,19 @@ describe('a program that runs', () => {
 					ON t.ride_id = s.ride_id AND t.version = s.version`
 				)
 				.get();
-		const before = await until('slips to be put in', factsTested);
+		const before = await until('slips to be put in', factsTested, 100_000);
 		expect(before.facts).toBe('');
 		const actor = actorOf(choosePerson(ledger, 'Ada Nowhere'));
 		const wheelId = createWheel(ledger, actor, { name: 'W', hub: 'a hub', circumferenceM: 2.2 });
 		assignRide(ledger, actor, 1, { wheelId });
-		const after = await until('slips to be put in again', () => {
-			const now = factsTested();
-			return now && now.facts !== '' ? now : null;
-		});
+		const after = await until(
+			'slips to be put in again',
+			() => {
+				const now = factsTested();
+				return now && now.facts !== '' ? now : null;
+			},
+			100_000
+		);
 		expect(after.put).toBeGreaterThan(20);
 		expect(rideStages(ledger, 1)).toMatchObject({ again: null, insertion: { stage: 'done' } });
 		expectWhole(ledger);

@@ -14,6 +14,7 @@ import {
 import { MOST_ATTEMPTS } from '$lib/server/queue/importQueue';
 import { makeVersionCurrent, removeVersion } from '$lib/server/versions/makeVersionCurrent';
 import { rideStages } from '$lib/server/versions/rideStages';
+import { unmatchedVerdicts } from '$lib/server/versions/unmatchedVerdicts';
 import { versionDifferences } from '$lib/server/versions/versionDifferences';
 import { versionState } from '$lib/server/versions/versionState';
 import type { AnalysedFile } from '../../src/jobs/analysis/messages';
@@ -94,10 +95,12 @@ describe('a newer analysis version', () => {
 		const test = await reviewedLedger();
 		const { ledger, actor, rideIds } = test;
 		deriveAll(test, { events: [slipAt(101.5)] });
+		expect(unmatchedVerdicts(ledger)).toEqual([]);
 		expect(versionDifferences(ledger, 2).lostVerdicts).toMatchObject([
 			{ verdictId: 2, rideId: rideIds[0], verdict: 'rejected', startS: 200 }
 		]);
 		makeVersionCurrent(ledger, actor, 2, 1);
+		expect(unmatchedVerdicts(ledger)).toMatchObject([{ verdictId: 2, verdict: 'rejected', startS: 200 }]);
 		expect(rideView(ledger, rideIds[0])!.eventList).toMatchObject([{ verdict: { verdict: 'confirmed' } }]);
 		const [{ detail, actor_id }] = rowsOf(
 			ledger,

@@ -132,10 +132,10 @@ export { countComputingAgain, rideStages, type RideStages } from './versions/rid
 export {
 	versionDifferences,
 	type DifferenceCounts,
-	type LostVerdict,
 	type RideDifference,
 	type VersionDifferences
 } from './versions/versionDifferences';
+export { unmatchedVerdicts, type LostVerdict } from './versions/unmatchedVerdicts';
 export { versionState, versionWaits, type VersionState } from './versions/versionState';
 export { historyOf, listTrail, type TrailEntry, type TrailView } from './trail/listTrail';
 export { listBikeRecords as bikesToChoose } from './hardware/bikeRows';

@@ -3,6 +3,7 @@ import {
 	getLedger,
 	makeVersionCurrent,
 	removeVersion,
+	unmatchedVerdicts,
 	versionDifferences,
 	versionState
 } from '$lib/server';
@@ -18,6 +19,7 @@ export const load: PageServerLoad = ({ url }) => {
 	return {
 		state,
 		computingAgain: countComputingAgain(ledger),
+		unmatched: unmatchedVerdicts(ledger),
 		differences: known ? versionDifferences(ledger, other) : null
 	};
 };

@@ -8,6 +8,7 @@ import { LedgerRefusal } from '../refusal';
 import type { BuildRow, Instant } from '../views';
 import { eventDifferences, type EventBrief, type EventDifference } from './eventDifferences';
 import { asIfVersion } from './setVersion';
+import { verdictsOf, type LostVerdict } from './unmatchedVerdicts';
 import { versionState } from './versionState';
 
 /** A ride that both versions have read. */
@@ -36,17 +37,6 @@ export interface DifferenceCounts {
 	appeared: number;
 	vanished: number;
 	changed: number;
-}
-
-/** A verdict that would stand without an event. */
-export interface LostVerdict {
-	verdictId: number;
-	rideId: number;
-	fileName: string;
-	startS: number;
-	kind: string;
-	crankDeg: number;
-	verdict: 'confirmed' | 'rejected';
 }
 
 export interface VersionDifferences {
@@ -98,7 +88,7 @@ function compare(ledger: Ledger, after: number): VersionDifferences {
 	const foretold = asIfVersion(ledger, after, (lost) => ({
 		events: readEvents(ledger, after),
 		builds: programmeRows(ledger),
-		lostVerdicts: readVerdicts(ledger, lost)
+		lostVerdicts: verdictsOf(ledger, lost)
 	}));
 	const rides = rows.map((row) => ({
 		row,
@@ -210,15 +200,4 @@ function readEvents(ledger: Ledger, version: number): ReadonlyMap<number, EventB
 		else byRide.set(rideId, [brief]);
 	}
 	return byRide;
-}
-
-function readVerdicts(ledger: Ledger, ids: readonly number[]): LostVerdict[] {
-	return ledger.database
-		.prepare<[string], LostVerdict>(
-			`SELECT v.id AS verdictId, v.ride_id AS rideId, r.file_name AS fileName,
-				(v.start_ms - r.started_ms) / 1000.0 AS startS, v.kind, v.overrun_crank_deg AS crankDeg, v.verdict
-			FROM verdict v JOIN ride r ON r.id = v.ride_id
-			WHERE v.id IN (SELECT value FROM json_each(?)) ORDER BY v.ride_id, v.start_ms`
-		)
-		.all(JSON.stringify(ids));
 }
