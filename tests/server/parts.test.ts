@@ -84,7 +84,10 @@ describe('changePart', () => {
 		changePart(ledger, actor, id, 1, { ...RING, batch: '7', lengths: [] });
 		expect(partView(ledger, id)).toMatchObject({ batch: '7', lengths: [], rowVersion: 2 });
 		const [trail] = rowsOf(ledger, "SELECT detail FROM trail WHERE action = 'changed' AND subject = 'part'");
-		expect(JSON.parse(String(trail.detail))).toMatchObject({ batch: { before: '', after: '7' } });
+		expect(JSON.parse(String(trail.detail))).toEqual({
+			batch: { before: '', after: '7' },
+			lengths: { before: 'outer diameter 32 mm (-0.02 +0.02); width 7.5 mm (-0.05 +0)', after: '' }
+		});
 		changePart(ledger, actor, id, 2, { ...RING, batch: '7', lengths: [] });
 		expect(partView(ledger, id)!.rowVersion).toBe(2);
 	});

@@ -104,7 +104,7 @@ function refuseChangeOfLocked(ledger: Ledger, partId: number, before: PartFacts,
 	if (!lock) return;
 	throw new LedgerRefusal(
 		'conflict',
-		`This part cannot be changed any more (${changed.split(' ')[0]}), because ${lock}; what was left empty can still be filled in. Write down a new revision or batch instead.`
+		`This part cannot be changed any more (${WORDS[changed.split(' ')[0]] ?? changed.split(' ')[0]}), because ${lock}; what was left empty can still be filled in. Write down a new revision or batch instead.`
 	);
 }
 
@@ -121,9 +121,14 @@ function withoutLengths(part: PartFacts) {
 	return rest;
 }
 
-/** Lists compare as text: the trail then shows them whole. */
+const WORDS: Readonly<Record<string, string>> = { pointsOfEngagement: 'points of engagement' };
+
+/** Lengths compare in words: the trail then shows them whole. */
 function asStored(part: PartFacts): object {
-	return { ...part, lengths: JSON.stringify(part.lengths) };
+	const words = part.lengths.map(
+		({ what, nominalMm, minusMm, plusMm }) => `${what} ${nominalMm} mm (-${minusMm} +${plusMm})`
+	);
+	return { ...part, lengths: words.join('; ') };
 }
 
 function writeLengths(ledger: Ledger, partId: number, { lengths }: PartFacts): void {
