@@ -1,3 +1,4 @@
+import { counted } from './counted';
 import { holds, notYet } from './criterionState';
 import type { CriterionState, NumberWords, TestEvidence } from './criteria';
 
@@ -8,8 +9,8 @@ export function reviewState(
 ): CriterionState {
 	if (unreviewed + openMarks === 0)
 		return holds('review', 'Every event was reviewed and every rider mark answered.');
-	const events = `${words.number(unreviewed)} ${unreviewed === 1 ? 'event' : 'events'} to review`;
-	const marks = `${words.number(openMarks)} rider ${openMarks === 1 ? 'mark' : 'marks'} to answer`;
+	const events = counted(unreviewed, 'event to review', 'events to review', words);
+	const marks = counted(openMarks, 'rider mark to answer', 'rider marks to answer', words);
 	const parts = [unreviewed > 0 ? events : '', openMarks > 0 ? marks : ''].filter(Boolean);
 	return notYet(
 		'review',

@@ -1,3 +1,4 @@
+import { counted } from './counted';
 import { holds, notYet } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
@@ -7,12 +8,12 @@ export function ridersState(
 	evidence: Pick<TestEvidence, 'riders'>,
 	words: NumberWords
 ): CriterionState {
-	const sentence = `${words.number(criteria.riders)} riders asked for; ${words.number(evidence.riders)} have counted rides.`;
+	const sentence = `${counted(criteria.riders, 'rider', 'riders', words)} asked for; ${evidence.riders === 0 ? 'none has' : evidence.riders === 1 ? '1 has' : `${words.number(evidence.riders)} have`} counted rides.`;
 	const missing = criteria.riders - evidence.riders;
 	if (missing <= 0) return holds('riders', sentence);
 	return notYet(
 		'riders',
 		sentence,
-		`${words.number(missing)} more ${missing === 1 ? 'rider' : 'riders'}; a ride without a named rider counts for none.`
+		`${counted(missing, 'more rider', 'more riders', words)}; a ride without a named rider counts for none.`
 	);
 }

@@ -1,3 +1,4 @@
+import { counted } from './counted';
 import { holds, notYet } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
@@ -13,15 +14,16 @@ export function wheelsState(
 	const wantedM = criteria.plan.kind === 'fixed' ? criteria.plan.observedMPerWheel : 0;
 	const done = wheels.filter(({ observedM }) => observedM > 0 && observedM >= wantedM);
 	const each = wantedM > 0 ? ` with at least ${words.km(wantedM)} observed each` : ' with observed distance';
-	const sentence = `${words.number(criteria.wheels)} wheels asked for${each}; there are ${words.number(done.length)}.`;
+	const sentence = `${counted(criteria.wheels, 'wheel', 'wheels', words)} asked for${each}; there ${done.length === 1 ? 'is' : 'are'} ${done.length === 0 ? 'none' : words.number(done.length)}.`;
 	if (done.length >= criteria.wheels) return holds('wheels', sentence);
 	const under = wheels
 		.filter((wheel) => !done.includes(wheel))
 		.sort((a, b) => b.observedM - a.observedM)
 		.slice(0, criteria.wheels - done.length);
-	const parts = under.map(({ name, observedM }) => `${words.km(wantedM - observedM)} on ${name}`);
+	const parts = under.map(({ name, observedM }) =>
+		wantedM > 0 ? `${words.km(wantedM - observedM)} on ${name}` : `observed distance on ${name}`
+	);
 	const unknown = criteria.wheels - done.length - under.length;
-	if (unknown > 0)
-		parts.push(`${words.number(unknown)} more ${unknown === 1 ? 'wheel' : 'wheels'} of this build`);
+	if (unknown > 0) parts.push(`${counted(unknown, 'more wheel', 'more wheels', words)} of this build`);
 	return notYet('wheels', sentence, `${parts.join(', ')}.`);
 }

@@ -8,11 +8,13 @@ export function criteriaWords(
 	formats: Formats
 ): string[] {
 	const { plan } = criteria;
+	const counted = (count: number, one: string, several: string) =>
+		`${formats.number(count)} ${count === 1 ? one : several}`;
 	const rate = `fewer than ${formats.figure(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${formats.share(criteria.confidence)} confidence`;
 	const how =
 		plan.kind === 'fixed'
-			? `${formats.km(plan.observedMPerWheel)} observed on each of ${formats.number(criteria.wheels)} wheels, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${formats.number(plan.slipsAllowed)} slips`}`
-			: `a plan that may end early: a build with ${formats.figure(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.km(plan.longestObservedM)}; at least ${formats.number(criteria.wheels)} wheels`;
+			? `${formats.km(plan.observedMPerWheel)} observed on each of ${counted(criteria.wheels, 'wheel', 'wheels')}, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${formats.number(plan.slipsAllowed)} slips`}`
+			: `a plan that may end early: a build with ${formats.figure(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.km(plan.longestObservedM)}; at least ${counted(criteria.wheels, 'wheel', 'wheels')}`;
 	const optional = [
 		criteria.expectedRatioAtMost === null
 			? null
@@ -24,7 +26,7 @@ export function criteriaWords(
 	return [
 		`Stop at once: a crash, an injury, or a confirmed slip of ${formats.number(criteria.stopAtCrankDeg)} crank degrees or more.`,
 		`The rate: ${rate}, by ${how}.`,
-		`At least ${formats.number(criteria.riders)} riders.`,
+		`At least ${counted(criteria.riders, 'rider', 'riders')}.`,
 		`${formats.km(criteria.observedMAboveHardTorque)} observed above ${formats.number(criteria.hardTorqueNm)} Nm at the hub; ${formats.km(criteria.observedMWet)} wet, ${formats.km(criteria.observedMDry)} dry.`,
 		...optional.filter((line) => line !== null),
 		'The last third of the distance keeps the rate by itself; the design is frozen, of parts as produced; a bench check, every event reviewed, every rider mark answered, no open incident, a complete build sheet.'
