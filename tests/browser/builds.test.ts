@@ -163,6 +163,31 @@ describe('builds and parts of a workshop', () => {
 		desk.complaints.length = 0;
 	});
 
+	it('prints the build sheet alone, on A4 and on Letter', async () => {
+		const { page } = desk;
+		await page.goto('/builds/1/sheet', { waitUntil: 'networkidle' });
+		expect(await page.locator('body header').isVisible()).toBe(true);
+		await page.emulateMedia({ media: 'print' });
+		for (const part of ['body header', 'body footer', 'a.skip'])
+			expect(await page.locator(part).first().isVisible()).toBe(false);
+		expect(await page.getByRole('cell', { name: 'RR-24, revision A' }).isVisible()).toBe(true);
+		expect(await page.getByText('A slip that is felt ends the test').isVisible()).toBe(true);
+		// the width of the paper less its margins, CSS pixels
+		for (const [format, width] of [
+			['A4', 718],
+			['Letter', 740]
+		] as const) {
+			await page.setViewportSize({ width, height: 1000 });
+			expect(await desk.overhang()).toBe(0);
+			const pdf = (await page.pdf({ format })).toString('latin1');
+			const pages = pdf.match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
+			expect(pages).toBeGreaterThan(0);
+			expect(pages).toBeLessThanOrEqual(3);
+		}
+		await page.emulateMedia({ media: null });
+		await page.setViewportSize({ width: DESK.width, height: DESK.height });
+	});
+
 	it('works without scripts: a refused build keeps what was typed', async () => {
 		const state = await desk.context.storageState();
 		const context = await desk.context.browser()!.newContext({
