@@ -79,6 +79,18 @@ test('Nothing in the ledger can change or remove a version or a decision', () =>
 		expect(() => test.ledger.database.prepare(sql).run()).toThrow(/never (changed|removed)/);
 });
 
+test('Criteria stay when the invented build that they were set against is removed, and change in nothing else', () => {
+	const all = programme();
+	setFirst(all);
+	const { ledger } = all.test;
+	ledger.database.prepare('UPDATE build SET example = 1 WHERE id = ?').run(all.oldId);
+	expect(() =>
+		ledger.database.prepare(`UPDATE release_criteria SET reference_build_id = NULL, reason = 'x'`).run()
+	).toThrow(/never changed/);
+	ledger.database.prepare('UPDATE release_criteria SET reference_build_id = NULL').run();
+	expect(currentCriteria(ledger, all.buildId)).toMatchObject({ referenceBuildId: null, criteria: CRITERIA });
+});
+
 test('Whoever did not see the version that stands does not replace it', () => {
 	const all = programme();
 	setFirst(all);

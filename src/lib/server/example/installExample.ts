@@ -14,6 +14,7 @@ import { exampleState } from './exampleState';
 import { freeName } from './freeName';
 import { attachDrawings, installBuilds } from './installBuilds';
 import { installInspections } from './installInspections';
+import { installRelease } from './installRelease';
 import { installUpkeep } from './installUpkeep';
 import { exampleAnswers } from './exampleAnswers';
 import { readProgramme, type Programme } from './programmeFile';
@@ -38,6 +39,7 @@ export async function installExample(ledger: Ledger, actor: Actor): Promise<void
 			installBuilds(ledger, actor, folder, added.builds);
 			installUpkeep(ledger, actor, folder, added.wheels);
 			installInspections(ledger, actor, folder, added);
+			installRelease(ledger, actor, folder, added.builds);
 			return added;
 		})
 		.immediate();

@@ -5,6 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { removeChannels } from '../queue/saveChannels';
 import { writeSetting } from '../settings/storedSetting';
 import { sourcePath } from '../store/sourceStore';
+import { REMOVE_RELEASE } from './installRelease';
 import { RELEASE_OWN_BUILDS, REMOVE_ATTACHMENTS, REMOVE_BILLS } from './removeBuilds';
 
 const EXAMPLE_RIDES = 'SELECT id FROM ride WHERE example = 1';
@@ -62,6 +63,7 @@ const STEPS = [
 	`UPDATE hub_stack_element SET part_id = NULL WHERE part_id IN (SELECT id FROM part WHERE example = 1)`,
 	`DELETE FROM hub_stack WHERE build_id IN (${EXAMPLE_BUILDS})`,
 	'DELETE FROM stocked_spacer WHERE example = 1',
+	...REMOVE_RELEASE,
 	...REMOVE_BILLS,
 	'DELETE FROM build WHERE example = 1',
 	'DELETE FROM wheel WHERE example = 1',

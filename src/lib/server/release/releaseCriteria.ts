@@ -37,19 +37,27 @@ export interface CriteriaInput {
  * Sets what a build has to show. The first version has to be there before its test; a later one begins
  * the test anew: only rides from now on count for it.
  *
+ * @param options `setMs`: only for the example, whose programme lies in the past; now when it is not given
  * @returns id of the new version
  * @throws LedgerRefusal wrong-value for criteria that no test could meet or for a missing reason;
  *   not-found; conflict when another version was set meanwhile; not-allowed once the build is released or
  *   withdrawn
  */
-export function setReleaseCriteria(ledger: Ledger, actor: Actor, input: CriteriaInput): number {
+export function setReleaseCriteria(
+	ledger: Ledger,
+	actor: Actor,
+	input: CriteriaInput,
+	{ setMs = ledger.now() }: { setMs?: number } = {}
+): number {
 	const [problem] = criteriaProblems(input.criteria);
 	if (problem) throw new LedgerRefusal('wrong-value', problem);
 	const reason = checkText('The reason', input.reason, { min: 3, max: 2000 });
-	return ledger.database.transaction(() => insertVersion(ledger, actor, { ...input, reason })).immediate();
+	return ledger.database
+		.transaction(() => insertVersion(ledger, actor, { ...input, reason }, setMs))
+		.immediate();
 }
 
-function insertVersion(ledger: Ledger, actor: Actor, input: CriteriaInput): number {
+function insertVersion(ledger: Ledger, actor: Actor, input: CriteriaInput, setMs: number): number {
 	const state = stateOfBuild(ledger, input.buildId);
 	if (state === 'released' || state === 'withdrawn')
 		throw new LedgerRefusal(
@@ -80,7 +88,7 @@ function insertVersion(ledger: Ledger, actor: Actor, input: CriteriaInput): numb
 			canonicalJson(input.criteria),
 			input.reason,
 			actor.personId,
-			ledger.now()
+			setMs
 		);
 	leaveTrail(ledger, actor, 'set', 'release criteria', Number(lastInsertRowid), {
 		build: input.buildId,

@@ -15,7 +15,12 @@ CREATE TABLE release_criteria (
 	UNIQUE (build_id, version),
 	CHECK (reference_build_id IS NULL OR reference_build_id <> build_id)
 ) STRICT;
+-- but that the invented build which they were set against goes with the example
 CREATE TRIGGER release_criteria_are_not_changed BEFORE UPDATE ON release_criteria
+WHEN NOT (NEW.reference_build_id IS NULL AND (SELECT example FROM build WHERE id = OLD.reference_build_id) = 1
+	AND NEW.id = OLD.id AND NEW.build_id = OLD.build_id AND NEW.version = OLD.version
+	AND NEW.criteria = OLD.criteria AND NEW.reason = OLD.reason AND NEW.set_by = OLD.set_by
+	AND NEW.set_ms = OLD.set_ms)
 BEGIN SELECT raise(ABORT, 'release criteria are never changed'); END;
 CREATE TRIGGER release_criteria_are_not_removed BEFORE DELETE ON release_criteria
 WHEN (SELECT example FROM build WHERE id = OLD.build_id) = 0
