@@ -14,7 +14,7 @@ export interface Happening {
 }
 
 /** All that the distance axis draws, in order of distance and time. */
-export function happenings(history: WheelHistory): Happening[] {
+export function happenings(wheelId: number, history: WheelHistory): Happening[] {
 	const plain = { href: null, lengthM: null, observedM: null };
 	const rows: Happening[] = [
 		...history.builds.map(({ id, build, fromM, toM, from }) => ({
@@ -71,7 +71,7 @@ export function happenings(history: WheelHistory): Happening[] {
 			...plain,
 			key: `${kind} ${id}`,
 			what: words ? `${kind}: ${words}` : kind,
-			href: `${kind}s/${id}`,
+			href: `/wheels/${wheelId}/${kind}s/${id}`,
 			atM,
 			at
 		}))
