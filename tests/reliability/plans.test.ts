@@ -105,6 +105,13 @@ describe('sequentialPlan', () => {
 		expect(sequentialState(plan, 0, 0)).toMatchObject({ state: 'continue', failsWith: 2 });
 	});
 
+	it('fails at the very start with as many events as its line says, whatever rounding does to it', () => {
+		// the line begins at log(9) / log(3) = 2, which comes out as 2.0000000000000004
+		const plan = sequentialPlan({ goodRate: 0.001, badRate: 0.003, producerRisk: 0.1, consumerRisk: 0.1 })!;
+		expect(sequentialState(plan, 2, 0).state).toBe('fail');
+		expect(sequentialState(plan, 1, 0)).toMatchObject({ state: 'continue', failsWith: 2 });
+	});
+
 	it('ends for certain at its longest exposure', () => {
 		const plan = sequentialPlan(RISKS, 1200)!;
 		for (let events = 0; events <= plan.allowedAtEnd; events++)

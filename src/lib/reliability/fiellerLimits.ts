@@ -26,7 +26,7 @@ export interface RatioLimits {
  * @param quantile how many standard errors may lie between (Student's or the normal quantile), > 0
  * @returns limits; -Infinity and Infinity where nothing can be said
  * @example fiellerLimits({ numerator: 6, denominator: 2, numeratorVariance: 0.04, denominatorVariance: 0.01,
- *   covariance: 0 }, 2) // about 2.66 to 3.40, between
+ *   covariance: 0 }, 2) // 2.667 to 3.394, between
  * Source: Fieller 1954, J. R. Statist. Soc. B 16:175 (citation from memory); derivation: the quadratic
  * (a - r b)^2 = q^2 (Vaa - 2 r Vab + r^2 Vbb) solved for r.
  */

@@ -10,7 +10,7 @@ import { normalQuantile } from './normalQuantile';
  * @param confidence two-sided, 0 < confidence < 1
  * @returns chance and limits at this x
  * @throws RangeError for an x that is not finite or a confidence outside (0, 1)
- * @example logisticCurve(fit, 60, 0.95) // { chance: 0.034, lower: 0.023, upper: 0.05 }
+ * @example logisticCurve(fit, 60, 0.95) // { chance: 0.034, lower: 0.022, upper: 0.052 }
  * Source: McCullagh and Nelder 1989, Generalized Linear Models, 2nd ed., section 4.4 (standard error of the log
  * odds from the covariance of the coefficients).
  */

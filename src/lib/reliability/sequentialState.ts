@@ -26,7 +26,8 @@ export function sequentialState(plan: SequentialPlan, events: number, exposure: 
 	checkExposure('exposure', exposure);
 	const failsWith = Math.min(
 		plan.allowedAtEnd + 1,
-		Math.max(1, Math.ceil(plan.slope * exposure + plan.failIntercept))
+		// rounding of the line must not ask for one event more
+		Math.max(1, Math.ceil(plan.slope * exposure + plan.failIntercept - 1e-9))
 	);
 	const passesAt = passExposure(plan, events);
 	if (events >= failsWith) return { state: 'fail', passesAt: NaN, failsWith };

@@ -34,7 +34,7 @@ export interface WidestRate extends RateLimits {
  * @param borrowedDispersion variance / mean of a predecessor with many events, 1 or more; left out: none
  * @returns rate, limits and what set them; { NaN, 0, Infinity } without exposure
  * @throws RangeError for broken counts, exposures, confidences or a borrowed dispersion below 0
- * @example widestRateInterval(rides, 0.95) // one ride with 23 of 25 events: 0.030 (0.004 to 0.24), not 0.044
+ * @example widestRateInterval(rides, 0.95) // one ride with 23 of 25 events: 0.030 (0.000 to 0.225), not 0.044
  * Source: Garwood 1936; Fay and Feuer 1997; McCullagh and Nelder 1989 (see the functions used); coverage measured
  * in tests/bench/coverage-figures.md.
  */
