@@ -87,6 +87,7 @@ describe('answersView', () => {
 		const between = await addRide(test, { startedAtMs: START_MS + 13 * HOUR_MS, detail: gears(4.2, 6.3) });
 		const rows = new Map(answersView(test.ledger, 'bike').rows.map((row) => [row.ride.id, row]));
 		expect(rows.get(asked)).toMatchObject({
+			sure: true,
 			offered: String(near),
 			reason: 'its gears lie 0.5 % from those of Near; next Far, 9.0 %'
 		});
@@ -130,6 +131,27 @@ describe('answersView', () => {
 		});
 	});
 
+	it('offers the wheel of the bike whose gears it were before the wheel that the rider rode last', async () => {
+		const test = freshLedger();
+		const { wheelId } = withHardware(test);
+		const other = createWheel(test.ledger, test.actor, { name: 'Wheel B', hub: '' });
+		const onBike = test.ledger.database.prepare(
+			'INSERT INTO wheel_on_bike (wheel_id, bike_id, from_ms, created_ms) VALUES (?, ?, ?, 0)'
+		);
+		onBike.run(wheelId, addBike(test, 'Tourer'), START_MS - HOUR_MS);
+		onBike.run(other, addBike(test, 'Racer'), START_MS - HOUR_MS);
+		const riderId = test.actor.personId;
+		await addRide(test, { detail: gears(4, 6) }, { wheelId, riderId });
+		const lastMs = START_MS + 5 * HOUR_MS;
+		await addRide(test, { startedAtMs: lastMs, detail: gears(5, 7.5) }, { wheelId: other, riderId });
+		await addRide(test, { startedAtMs: START_MS + 9 * HOUR_MS, detail: gears(4.01, 6) }, { riderId });
+		expect(answersView(test.ledger, 'wheel').rows[0]).toMatchObject({
+			offered: String(wheelId),
+			sure: true,
+			reason: 'its gears lie 0.1 % from those of Tourer; next Racer, 20.1 %; Wheel A was on that bike then'
+		});
+	});
+
 	it('offers whoever handed the file in as its rider, unless they hand in for others too', async () => {
 		const test = freshLedger();
 		withHardware(test);
@@ -153,7 +175,10 @@ describe('answersView', () => {
 		assignRide(test.ledger, test.actor, first, { surface: 'forest track' });
 		const exposure = { cells: [], hours: [], marks: [{ timeS: 600, observed: true }] };
 		const next = await addRide(test, { startedAtMs: START_MS + 30 * HOUR_MS, exposure }, { riderId });
-		expect(answersView(test.ledger, 'wheel').rows[0]).toMatchObject({ offered: String(wheelId) });
+		expect(answersView(test.ledger, 'wheel').rows[0]).toMatchObject({
+			offered: String(wheelId),
+			sure: false
+		});
 		expect(answersView(test.ledger, 'lapsMeanSlips').rows[0]).toMatchObject({
 			offered: 'yes',
 			reason: 'so it was in the ride before by P1 (4 May 2026)'

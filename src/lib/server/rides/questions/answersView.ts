@@ -28,6 +28,8 @@ export interface AnswerRow {
 	options: AnswerOption[] | null;
 	/** the most likely answer; null = nothing speaks for one */
 	offered: string | null;
+	/** ticked beforehand: the recording or the ledger itself speaks for it, not only what was so before */
+	sure: boolean;
 	/** why it is the most likely */
 	reason: string | null;
 }
@@ -82,6 +84,7 @@ function rowsOf(ledger: Ledger, question: QuestionName, rides: readonly RideFact
 			ride: views[index],
 			options: question === 'change' ? changeOptions(ride, builds) : null,
 			offered: offered?.value ?? null,
+			sure: offered?.sure ?? false,
 			reason: offered?.reason ?? null
 		};
 		if (question !== 'laps') return [{ ...row, key: String(ride.id), lapS: null }];

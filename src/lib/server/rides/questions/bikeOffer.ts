@@ -6,6 +6,7 @@ import type { Ledger } from '../../ledger/openLedger';
 import { currentVersion } from '../../queue/analysisVersions';
 import { allRideFacts, type RideFacts } from '../rideFacts';
 import type { Offer } from './offers';
+import { wheelsOnBikes } from './wheelOnBike';
 
 /**
  * Gears of one bike agree within this, relative. In the 40 rides of the example the right bike lay at 0.00 to
@@ -23,7 +24,11 @@ const RIDES_OF_A_BIKE = 5;
  * @returns a function of a ride; it reads each bike once
  */
 export function bikeOffer(ledger: Ledger): (ride: RideFacts) => Offer | null {
-	const bikes = listBikeRecords(ledger).map((bike) => ({ bike, gearSet: gearSetOf(ledger, bike) }));
+	const ridden = ridesByBike(ledger);
+	const bikes = listBikeRecords(ledger).map((bike) => ({
+		bike,
+		gearSet: gearSetOf(ledger, bike, ridden.get(bike.id) ?? [])
+	}));
 	return (ride) => {
 		const gears = learnedGears(ledger, ride.id);
 		const near = bikes
@@ -35,6 +40,7 @@ export function bikeOffer(ledger: Ledger): (ride: RideFacts) => Offer | null {
 			const next = second ? `; next ${second.bike.name}, ${percent(second.distance)}` : '';
 			return {
 				value: String(first.bike.id),
+				sure: true,
 				reason: `its gears lie ${percent(first.distance)} from those of ${first.bike.name}${next}`
 			};
 		}
@@ -42,11 +48,20 @@ export function bikeOffer(ledger: Ledger): (ride: RideFacts) => Offer | null {
 	};
 }
 
-function gearSetOf(ledger: Ledger, bike: BikeRecord): number[] {
-	const ridden = allRideFacts(ledger)
-		.filter(({ bikeId, withdrawnReason }) => bikeId === bike.id && withdrawnReason === null)
-		.slice(-RIDES_OF_A_BIKE)
-		.flatMap(({ id }) => learnedGears(ledger, id).map(({ developmentM }) => developmentM));
+/** The rides of each bike in order, said or by the wheel that it carried. */
+function ridesByBike(ledger: Ledger): Map<number, number[]> {
+	const { bikeUnder } = wheelsOnBikes(ledger);
+	const byBike = new Map<number, number[]>();
+	for (const ride of allRideFacts(ledger)) {
+		const bikeId = ride.bikeId ?? bikeUnder(ride)?.id;
+		if (bikeId === undefined || ride.withdrawnReason !== null) continue;
+		byBike.set(bikeId, [...(byBike.get(bikeId) ?? []).slice(1 - RIDES_OF_A_BIKE), ride.id]);
+	}
+	return byBike;
+}
+
+function gearSetOf(ledger: Ledger, bike: BikeRecord, rides: readonly number[]): number[] {
+	const ridden = rides.flatMap((id) => learnedGears(ledger, id).map(({ developmentM }) => developmentM));
 	if (ridden.length > 0) return ridden;
 	const wheels = wheelsOf(ledger, bike.id);
 	return wheels.flatMap((wheel) => {

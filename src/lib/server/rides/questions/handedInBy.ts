@@ -32,6 +32,6 @@ export function handedInBy(ledger: Ledger): (ride: RideFacts) => Offer | null {
 	return (ride) => {
 		const row = byRide.get(ride.id);
 		if (!row || forOthers.has(row.actorId)) return null;
-		return { value: String(row.actorId), reason: `${row.code} handed the file in` };
+		return { value: String(row.actorId), sure: true, reason: `${row.code} handed the file in` };
 	};
 }

@@ -16,6 +16,8 @@ export interface Offer {
 	readonly value: string;
 	/** goes on after "because" */
 	readonly reason: string;
+	/** the recording or the ledger itself speaks for it: ticked beforehand; else a person has to tick it */
+	readonly sure: boolean;
 }
 
 export type Offers = (ride: RideFacts) => Offer | null;
@@ -29,9 +31,13 @@ export function offersFor(ledger: Ledger, question: QuestionName): Offers {
 		case 'build':
 			return (ride) => nearestBuild(ledger, ride);
 		case 'change':
-			return () => ({ value: 'split', reason: 'each part then counts for its own build' });
+			return () => ({ value: 'split', sure: false, reason: 'each part then counts for its own build' });
 		case 'twin':
-			return () => ({ value: 'same recording', reason: 'speed and cadence agree nearly everywhere' });
+			return () => ({
+				value: 'same recording',
+				sure: false,
+				reason: 'speed and cadence agree nearly everywhere'
+			});
 		case 'bike':
 			return bikeOffer(ledger);
 		case 'rider':
@@ -52,7 +58,7 @@ export function offersFor(ledger: Ledger, question: QuestionName): Offers {
 				);
 		case 'outdoors':
 			return (ride) =>
-				hasPositions(ledger, ride) ? { value: 'no', reason: 'positions were recorded' } : null;
+				hasPositions(ledger, ride) ? { value: 'no', sure: true, reason: 'positions were recorded' } : null;
 		case 'laps':
 		case 'motor':
 			return () => null;
@@ -89,18 +95,33 @@ function asBefore<Value>(
 	found: { value: Value; whose: string } | null,
 	asText: (value: Value) => string
 ): Offer | null {
-	return found && { value: asText(found.value), reason: `so it was in ${found.whose}` };
+	return found && { value: asText(found.value), sure: false, reason: `so it was in ${found.whose}` };
 }
 
+/** The wheel on the bike that was said, else on the bike whose gears it were; else what the rider rode last. */
 function wheelOffer(ledger: Ledger, before: Before): Offers {
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
-	const onBikes = wheelsOnBikes(ledger);
+	const { wheelOn } = wheelsOnBikes(ledger);
+	const bikeOf = bikeOffer(ledger);
 	return (ride) => {
-		const onBike = onBikes.wheelOn(ride);
-		if (onBike) return { value: String(onBike.id), reason: `${onBike.name} was on that bike at that time` };
+		const said = wheelOn(ride);
+		if (said)
+			return { value: String(said.id), sure: true, reason: `${said.name} was on that bike at that time` };
+		const bike = ride.bikeId === null ? bikeOf(ride) : null;
+		const carried = bike && wheelOn({ ...ride, bikeId: Number(bike.value) });
+		if (bike && carried)
+			return {
+				value: String(carried.id),
+				sure: true,
+				reason: `${bike.reason}; ${carried.name} was on that bike then`
+			};
 		const last = before(ride, 'riderId', ({ wheelId }) => wheelId);
 		return (
-			last && { value: String(last.value), reason: `${wheels.get(last.value)} was ridden in ${last.whose}` }
+			last && {
+				value: String(last.value),
+				sure: false,
+				reason: `${wheels.get(last.value)} was ridden in ${last.whose}`
+			}
 		);
 	};
 }
@@ -118,6 +139,7 @@ function nearestBuild(ledger: Ledger, ride: RideFacts): Offer | null {
 	const when = shortDate(ledger, after ? nearest.fromMs : (nearest.untilMs ?? nearest.fromMs));
 	return {
 		value: String(nearest.buildId),
+		sure: false,
 		reason: after ? `${name} was fitted next, on ${when}` : `${name} came off last, on ${when}`
 	};
 }
@@ -128,7 +150,11 @@ function sameDay(ledger: Ledger, ride: RideFacts): Offer | null {
 		.filter((other) => other.wet !== null && Math.abs(other.startMs - ride.startMs) <= 12 * 3_600_000)
 		.sort((a, b) => Math.abs(a.startMs - ride.startMs) - Math.abs(b.startMs - ride.startMs))[0];
 	return near
-		? { value: yesNo(near.wet), reason: `so it was in the ride of ${shortDate(ledger, near.startMs)}` }
+		? {
+				value: yesNo(near.wet),
+				sure: false,
+				reason: `so it was in the ride of ${shortDate(ledger, near.startMs)}`
+			}
 		: null;
 }
 
