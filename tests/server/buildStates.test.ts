@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import {
 	buildHardware,
+	createWheel,
+	fitBuild,
 	markReleased,
 	overrideBenchCheck,
 	putInTest,
@@ -84,6 +86,9 @@ describe('states of a build', () => {
 		expect(state()).toBe('withdrawn');
 		expect(() => withdrawBuild(ledger, actor, buildId, 'again')).toThrow('already');
 		expect(() => putInTest(ledger, actor, buildId, true)).toThrow('cannot become');
+		const wheelId = createWheel(ledger, actor, { name: 'Wheel A', hub: '' });
+		expect(() => fitBuild(ledger, actor, { wheelId, buildId, from: at(0) })).toThrow('is withdrawn');
+		fitBuild(ledger, actor, { wheelId, buildId, from: at(0), until: at(5) });
 		takeBuildBackIn(ledger, actor, buildId, 'it was the other ring');
 		expect(buildHardware(ledger, buildId)).toMatchObject({ state: 'draft', bench: null });
 		expect(() => takeBuildBackIn(ledger, actor, buildId, 'again')).toThrow('not withdrawn');

@@ -5,7 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { giveRidesTheOnlyWheel } from '../rides/giveRidesTheOnlyWheel';
 import { inWorkshopZone } from '../settings/inWorkshopZone';
-import { findBuild } from './builds';
+import { findBuild, type BuildRecord } from './builds';
 import {
 	findPeriod,
 	movePeriod,
@@ -25,7 +25,7 @@ import { findWheel } from './wheels';
  * @returns id of the new period
  * @throws LedgerRefusal not-found; overlap when a period that has begun later or has ended stands in the
  *   way; wrong-value for instants in the wrong order, before the wheel or still to come; conflict when a
- *   piece with a serial is in another hub at that time
+ *   piece with a serial is in another hub at that time, or when a withdrawn build would be on it now
  */
 export function fitBuild(
 	ledger: Ledger,
@@ -41,6 +41,7 @@ export function fitBuild(
 		.transaction((): number => {
 			const wheel = findWheel(ledger, input.wheelId);
 			const build = findBuild(ledger, input.buildId);
+			refuseWithdrawn(build, untilMs);
 			refuseBeforeWheel(ledger, wheel, fromMs);
 			const open = openPeriod(ledger, wheel.id, fromMs);
 			if (open) endPeriod(ledger, actor, open.id, fromMs);
@@ -62,6 +63,15 @@ export function fitBuild(
 			return periodId;
 		})
 		.immediate();
+}
+
+/** What was withdrawn can have been on a wheel, but nobody puts it on one to ride it. */
+function refuseWithdrawn({ state, name }: BuildRecord, untilMs: number | null): void {
+	if (state !== 'withdrawn' || untilMs !== null) return;
+	throw new LedgerRefusal(
+		'conflict',
+		`The build "${name}" is withdrawn: take it back in and check it on the bench first, or say until when it was on this wheel.`
+	);
 }
 
 /**
