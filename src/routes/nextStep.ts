@@ -17,6 +17,13 @@ export function nextStep(build: BuildRow): { sentence: string; href: string; act
 			action: 'Look at it'
 		};
 	}
+	if (build.rides === 0 && build.state === 'draft') {
+		return {
+			sentence: 'It is a draft: a bench check comes before the first ride.',
+			href: `/builds/${build.id}#state`,
+			action: 'Check it'
+		};
+	}
 	if (build.rides === 0) {
 		return {
 			sentence: 'It has no rides yet.',

@@ -42,6 +42,7 @@ const build = (more: Partial<BuildRow>): BuildRow => ({
 describe('nextStep', () => {
 	it('leads from fitting to riding to reviewing to comparing', () => {
 		expect(nextStep(build({ wheels: [], rides: 0 })).action).toBe('Fit it');
+		expect(nextStep(build({ rides: 0, state: 'draft' })).href).toBe('/builds/7#state');
 		expect(nextStep(build({ rides: 0 })).action).toBe('Upload rides');
 		const open = nextStep(build({ counted: counted(2, rate(1, 1, 0, 5), rate(3, 3, 1, 9)) }));
 		expect(open.sentence).toBe('2 events wait for a person to confirm or reject.');
