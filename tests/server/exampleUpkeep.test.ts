@@ -37,6 +37,10 @@ describe('the example that ships', () => {
 		]);
 
 		removeExample(test.ledger, test.actor);
+		// all dates of the example lie ahead of a clock that is far off: it is set up all the same
+		test.clock.ms = Date.UTC(2020, 0, 1);
+		await installExample(test.ledger, test.actor);
+		removeExample(test.ledger, test.actor);
 		expect(TABLES.map((table) => rowsOf(test.ledger, `SELECT 1 FROM ${table}`).length)).toEqual([
 			1, 0, 0, 0, 0
 		]);

@@ -48,7 +48,7 @@ export function installUpkeep(
 	for (const { wheel, ...facts } of upkeep.wheels) {
 		const { rowVersion, existsFromMs, ...known } = findWheel(ledger, wheelOf(wheel));
 		const existsFrom = existsFromMs === null ? null : toInstant(existsFromMs);
-		updateWheel(ledger, actor, known.id, { existsFrom, ...known, ...facts }, rowVersion);
+		updateWheel(ledger, actor, known.id, { existsFrom, ...known, ...facts }, rowVersion, example);
 	}
 	const bikes = new Map<string, number>();
 	for (const { id, ...bike } of upkeep.bikes)

@@ -47,7 +47,7 @@ function apply(ledger: Ledger, actor: Actor, bikeId: number, gears: BikeGearsVie
 			change.kind === 'circumference'
 				? { circumferenceM: stated.circumferenceM }
 				: { cassette: stated.cassette };
-		updateWheel(ledger, actor, wheel.id, { ...wheel, existsFrom, ...changed }, wheel.rowVersion, why);
+		updateWheel(ledger, actor, wheel.id, { ...wheel, existsFrom, ...changed }, wheel.rowVersion, { why });
 		return;
 	}
 	const bike = findBike(ledger, bikeId);

@@ -13,7 +13,7 @@ import { findWheel, wheelFacts, type WheelInput } from './wheels';
  * Corrects what is written down of a wheel. The whole form counts: what it leaves empty is not said.
  *
  * @param seenVersion row version that the form was filled from
- * @param why stands in the trail beside the values
+ * @param options.why stands in the trail beside the values
  * @throws LedgerRefusal not-found; conflict when somebody else changed it meanwhile, or the name is taken;
  *   wrong-value, also for a first day that lies after a build was fitted
  */
@@ -23,9 +23,9 @@ export function updateWheel(
 	wheelId: number,
 	input: WheelInput,
 	seenVersion: number,
-	why?: string
+	options: { why?: string; example?: boolean } = {}
 ): void {
-	const facts = wheelFacts(ledger, input);
+	const facts = wheelFacts(ledger, input, options);
 	ledger.database
 		.transaction(() => {
 			const before = findWheel(ledger, wheelId);
@@ -44,7 +44,14 @@ export function updateWheel(
 						row_version = row_version + 1 WHERE id = @wheelId`
 				)
 				.run({ ...facts, wheelId });
-			leaveTrail(ledger, actor, 'corrected', 'wheel', wheelId, why ? { ...changed, why } : changed);
+			leaveTrail(
+				ledger,
+				actor,
+				'corrected',
+				'wheel',
+				wheelId,
+				options.why ? { ...changed, why: options.why } : changed
+			);
 		})
 		.immediate();
 }
