@@ -77,6 +77,13 @@ describe('words about slips put into a ride', () => {
 		);
 	});
 
+	it('say so where even the upper limit lies below the nine in ten that observed stretches promise', () => {
+		const low = view(30, 12);
+		low.sizes[1].observed.upper = 0.88;
+		expect(insertionSentence(low, formats)).toContain('fewer than the nine in ten');
+		expect(insertionSentence(view(30, 12), formats)).not.toContain('nine in ten');
+	});
+
 	it('leave out where none was put in', () => {
 		expect(insertionSentence(view(0, 12), formats)).not.toContain('observed');
 		expect(insertionSentence(view(0, 0), formats)).toBe(

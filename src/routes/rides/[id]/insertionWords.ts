@@ -3,6 +3,8 @@ import type { Formats } from '$lib/ui/formats';
 
 /** the reference slip, crank degrees */
 const REFERENCE_DEG = 90;
+/** share of reference slips that an observed stretch promises to show */
+const PROMISED = 0.9;
 
 /**
  * The one line about slips put into a ride.
@@ -24,7 +26,13 @@ export function insertionSentence({ sizes, halfFound }: InsertionView, formats: 
 	const half = halfFound
 		? ` On observed stretches half of them are found from about ${formats.number(halfFound.crankDeg)} crank degrees on (${formats.number(halfFound.lower)} to ${formats.number(halfFound.upper)}).`
 		: '';
-	return `Of slips of ${formats.number(REFERENCE_DEG)} crank degrees put into this ride, these were found: ${parts.join(', ')}.${half}`;
+	return `Of slips of ${formats.number(REFERENCE_DEG)} crank degrees put into this ride, these were found: ${parts.join(', ')}.${half}${shortfall(reference?.observed)}`;
+}
+
+/** Said where even the upper limit lies below what "observed" promises. */
+function shortfall(observed: FoundShare | undefined): string {
+	if (!observed || observed.put === 0 || observed.upper >= PROMISED) return '';
+	return ' That is fewer than the nine in ten that an observed stretch promises: the observed distance of this ride says too much.';
 }
 
 /** "27 of 30 (73 % to 98 %)"; "none put in" where there was none */
