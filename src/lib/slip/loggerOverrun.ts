@@ -83,7 +83,8 @@ export function loggerOverrun(
 		to,
 		crankDeg,
 		lowerDeg: Math.max(0, caughtDeg - lastDeg - doubtDeg),
-		upperDeg: total + doubtDeg,
+		// the driver may have been caught anywhere between the last sample that leads and the one after it
+		upperDeg: total + 0.5 * lastDeg + doubtDeg,
 		lead: greatest / (wheelRpm[caught] / ratio)
 	};
 }
