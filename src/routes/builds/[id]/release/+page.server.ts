@@ -1,4 +1,4 @@
-import { error } from '@sveltejs/kit';
+import { error, fail } from '@sveltejs/kit';
 import {
 	buildView,
 	DECISIONS,
@@ -16,6 +16,7 @@ import {
 import { createFormats } from '$lib/ui/formats';
 import { preferredLocale } from '$lib/ui/preferredLocale';
 import { actorOf, answered, neededId, pathId, text } from '../../../forms';
+import { typedFields } from '../../../typedFields';
 import { criteriaFromForm } from './criteriaForm';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -56,9 +57,12 @@ function numberIn(asked: URLSearchParams, name: string): number | null {
 export const actions: Actions = {
 	criteria: async ({ params, request, locals }) => {
 		const form = await request.formData();
-		return answered(() => {
+		try {
 			setReleaseCriteria(getLedger(), actorOf(locals), criteriaFromForm(form, pathId(params.id)));
-		});
+		} catch (refused) {
+			if (!(refused instanceof LedgerRefusal)) throw refused;
+			return fail(400, { sentence: refused.sentence, typed: typedFields(form) });
+		}
 	},
 	sign: async ({ params, request, locals }) => {
 		const form = await request.formData();

@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { plannerView, type CriteriaVersion, type ReleaseCriteria } from '$lib/server';
+import { createFormats } from '$lib/ui/formats';
+import { criteriaFields } from '../../src/routes/builds/[id]/release/criteriaFields';
+import { criteriaFromForm } from '../../src/routes/builds/[id]/release/criteriaForm';
+import { criteriaWords } from '../../src/routes/builds/[id]/release/criteriaWords';
+import { CRITERIA } from '../release/testWords';
+
+const NOTHING = { ratePerThousandKm: null, confidencePercent: null, slipsAllowed: null, wheels: null };
+const PLANNER = plannerView(NOTHING, { observedMPerWeek: 0, observedShare: 0, wheels: 0 });
+const SEQUENTIAL: ReleaseCriteria = {
+	...CRITERIA,
+	plan: { kind: 'sequential', goodPerThousandKm: 0.5, riskOfFailingGood: 0.1, longestObservedM: 4_500_000 },
+	expectedRatioAtMost: null,
+	plannedLifeM: null
+};
+
+function version(criteria: ReleaseCriteria): CriteriaVersion {
+	return {
+		id: 4,
+		buildId: 9,
+		version: 2,
+		referenceBuildId: 3,
+		criteria,
+		reason: 'agreed',
+		setBy: 'P1',
+		setMs: 0
+	};
+}
+
+function formOf(fields: Record<string, string>): FormData {
+	const form = new FormData();
+	for (const [name, value] of Object.entries(fields)) form.set(name, value);
+	return form;
+}
+
+describe('the form of release criteria', () => {
+	it.each([
+		['a fixed plan', CRITERIA],
+		['a plan that may end early', SEQUENTIAL]
+	])('shows %s and reads the same back', (_name, criteria) => {
+		const form = formOf(criteriaFields(version(criteria), PLANNER));
+		form.set('reason', ' the same again ');
+		form.set('seenVersion', '2');
+		expect(criteriaFromForm(form, 9)).toEqual({
+			buildId: 9,
+			referenceBuildId: 3,
+			criteria,
+			reason: 'the same again',
+			seenVersion: 2
+		});
+	});
+
+	it('begins with what the planner worked out', () => {
+		// 10 % above 90 %: chi-square 4.605 / 2 / 5 per 1000 km = 460.5 km on one wheel
+		expect(criteriaFields(null, PLANNER)).toMatchObject({ rate: '5', confidence: '90', perWheelKm: '461' });
+	});
+
+	it('takes a decimal comma, and names the field that is no number', () => {
+		const fields = criteriaFields(version(CRITERIA), PLANNER);
+		expect(criteriaFromForm(formOf({ ...fields, rate: '2,5' }), 9).criteria.rateAtMostPerThousandKm).toBe(
+			2.5
+		);
+		expect(() => criteriaFromForm(formOf({ ...fields, hardTorque: 'strong' }), 9)).toThrow(
+			'The torque at which the old build slipped is missing or no number.'
+		);
+		expect(() => criteriaFromForm(formOf({ ...fields, riders: '' }), 9)).toThrow('number of riders');
+	});
+});
+
+describe('criteriaWords', () => {
+	const words = (criteria: ReleaseCriteria) =>
+		criteriaWords(version(criteria), 'Old', createFormats('en-GB', 'UTC'))
+			.join(' ')
+			.replaceAll('\u00a0', ' ');
+
+	it('says every criterion with its figures', () => {
+		const text = words(CRITERIA);
+		for (const part of [
+			'a confirmed slip of 360 crank degrees',
+			'fewer than 2.0 slips per 1000 observed km at 95 % confidence',
+			'500 km observed on each of 3 wheels, no slip allowed',
+			'At least 2 riders',
+			'20.0 km observed above 30 Nm at the hub; 100 km wet, 300 km dry',
+			'At most 0.20 times the slips that Old would have had',
+			'up to 8,000 km'
+		])
+			expect(text).toContain(part);
+	});
+
+	it('leaves out what was not asked for', () => {
+		expect(words(SEQUENTIAL)).not.toMatch(/wear|would have had/);
+		expect(words(SEQUENTIAL)).toContain('a plan that may end early');
+	});
+});
