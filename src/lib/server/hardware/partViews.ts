@@ -3,7 +3,7 @@ import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import type { BuildRow } from '../views';
 import { listAttachments, type AttachmentView } from './attachments';
-import { listBuildRecords } from './builds';
+import { listBuildRecords, type BuildRecord } from './builds';
 import { findPart, listPartRecords, partLengths, type PartLength, type PartRecord } from './partRecords';
 import { partLock } from './parts';
 import { listPeriods } from './periodRows';
@@ -60,7 +60,7 @@ export function partView(ledger: Ledger, partId: number): PartView | null {
 		...toRow(part, lines, new Map(builds.map(({ id, name }) => [id, name]))),
 		lengths: partLengths(ledger, partId),
 		lock: partLock(ledger, partId),
-		uses: lines.map((line) => toUse(ledger, line)),
+		uses: usesOf(ledger, lines, builds),
 		others: parts
 			.filter(({ id, number }) => id !== partId && number.toLowerCase() === part.number.toLowerCase())
 			.map((other) => ({ id: other.id, mark: partMark(other) })),
@@ -87,16 +87,22 @@ function toRow(part: PartRecord, lines: readonly Line[], names: ReadonlyMap<numb
 	};
 }
 
-function toUse(ledger: Ledger, { buildId, quantity, serial }: Line): PartUse {
-	const build = listBuildRecords(ledger).find(({ id }) => id === buildId)!;
+function usesOf(ledger: Ledger, lines: readonly Line[], builds: readonly BuildRecord[]): PartUse[] {
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
-	const periods = listPeriods(ledger)
-		.filter((period) => period.buildId === buildId)
-		.sort((a, b) => a.fromMs - b.fromMs || a.id - b.id)
-		.map(({ wheelId, fromMs, untilMs }) => ({
-			wheel: { id: wheelId, name: wheels.get(wheelId) ?? '' },
-			from: toInstant(fromMs),
-			until: untilMs === null ? null : toInstant(untilMs)
-		}));
-	return { build: { id: build.id, name: build.name, state: build.state }, quantity, serial, periods };
+	const periods = listPeriods(ledger).sort((a, b) => a.fromMs - b.fromMs || a.id - b.id);
+	return lines.map(({ buildId, quantity, serial }) => {
+		const { id, name, state } = builds.find((build) => build.id === buildId)!;
+		return {
+			build: { id, name, state },
+			quantity,
+			serial,
+			periods: periods
+				.filter((period) => period.buildId === buildId)
+				.map(({ wheelId, fromMs, untilMs }) => ({
+					wheel: { id: wheelId, name: wheels.get(wheelId) ?? '' },
+					from: toInstant(fromMs),
+					until: untilMs === null ? null : toInstant(untilMs)
+				}))
+		};
+	});
 }
