@@ -89,11 +89,6 @@ export class ImportRunner {
 		return this.#holding;
 	}
 
-	/** true when this process analyses and nothing is left to do */
-	get idle(): boolean {
-		return this.#holding && this.#busy.size === 0 && (this.#derivations?.length ?? 1) === 0;
-	}
-
 	start(): void {
 		this.#looking = setInterval(() => this.look(), this.#lookEveryMs);
 		this.look();
@@ -138,7 +133,7 @@ export class ImportRunner {
 			const [{ task, detail }] = this.#failures;
 			if ('import' in task) putBack(this.ledger, task.import, detail);
 			else if ('derivation' in task) failDerivation(this.ledger, task.derivation, detail);
-			else failInsertion(this.ledger, task.insertion, detail);
+			// the attempt to put slips in was counted when it began
 		}
 		for (const child of this.#children) {
 			if (this.#busy.has(child)) continue;
@@ -193,8 +188,10 @@ export class ImportRunner {
 		const trail = newestTrail(this.ledger);
 		if (!this.#derivations || (this.#derivations.length === 0 && trail !== this.#seenTrail)) {
 			const busy = new Set(this.#busyRides());
-			this.#derivations = listDerivations(this.ledger).filter(({ rideId }) => !busy.has(rideId));
-			this.#seenTrail = trail;
+			const all = listDerivations(this.ledger);
+			this.#derivations = all.filter(({ rideId }) => !busy.has(rideId));
+			// a ride that is worked on with what was known before is looked at again when that is done
+			this.#seenTrail = this.#derivations.length === all.length ? trail : -1;
 			keepFirstVersion(this.ledger);
 		}
 		return this.#derivations.shift() ?? null;
