@@ -4,6 +4,7 @@ import {
 	actorOf,
 	buildContents,
 	buildHardware,
+	buildList,
 	changeBuild,
 	changePart,
 	choosePerson,
@@ -11,6 +12,7 @@ import {
 	createBuild,
 	makeRevision,
 	partView,
+	programmeRows,
 	withdrawRide,
 	type BuildContentsInput
 } from '$lib/server';
@@ -253,4 +255,17 @@ it('a build without a bill has nothing to compare and says so', () => {
 	expect(buildHardware(test.ledger, next)!.difference).toMatchObject({ noBill: 'before', parts: [] });
 	expect(buildHardware(test.ledger, buildId)!.difference).toBeNull();
 	expect(buildHardware(test.ledger, 99)).toBeNull();
+});
+
+describe('buildList', () => {
+	it('gives each build with where it goes back to, its parts, wheels and the distance of its rides', async () => {
+		const { ledger, actor, buildId, wheelId } = await ridden();
+		const next = makeRevision(ledger, actor, buildId);
+		expect(buildList(ledger)).toMatchObject([
+			{ id: buildId, parts: 2, rides: 1, totalM: 30_000, wheels: [{ id: wheelId }], predecessor: null },
+			{ id: next, revision: 2, parts: 2, rides: 0, totalM: 0, wheels: [], predecessor: { id: buildId } }
+		]);
+		const [row] = programmeRows(ledger);
+		expect(buildList(ledger)[0]).toMatchObject({ rides: row.rides, totalM: row.totalM, wheels: row.wheels });
+	});
 });

@@ -1,7 +1,11 @@
 import type { Ledger } from '../ledger/openLedger';
-import { programmeRows } from '../rates/programmeRows';
+import { remember } from '../ledger/remember';
+import { countsFor } from '../rates/programmeRows';
+import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
 import type { BuildRow } from '../views';
 import { listBuildRecords } from './builds';
+import { listPeriods } from './periodRows';
+import { listWheelRecords } from './wheels';
 
 /** A build in the list of builds. */
 export interface BuildListRow extends Pick<
@@ -15,24 +19,50 @@ export interface BuildListRow extends Pick<
 	parts: number;
 }
 
-/** Every build, in the order in which they were made. */
-export function buildList(ledger: Ledger): BuildListRow[] {
-	const records = new Map(listBuildRecords(ledger).map((build) => [build.id, build]));
-	const lines = new Map(
-		ledger.database
-			.prepare<[], { id: number; parts: number }>(
-				'SELECT build_id AS id, count(*) AS parts FROM build_part GROUP BY build_id'
-			)
-			.all()
-			.map(({ id, parts }) => [id, parts])
-	);
-	return programmeRows(ledger).map(({ id, name, state, wheels, rides, totalM, example }) => {
-		const { revision, revisionOf, copiedFrom } = records.get(id)!;
-		const before = records.get(revisionOf ?? copiedFrom ?? -1);
+/** Every build, in the order in which they were made; computed anew when the evidence changes. */
+export function buildList(ledger: Ledger): readonly BuildListRow[] {
+	return remember(ledger, 'list of builds', () => computeList(ledger));
+}
+
+function computeList(ledger: Ledger): BuildListRow[] {
+	const builds = new Map(listBuildRecords(ledger).map((build) => [build.id, build]));
+	const lines = linesOfBills(ledger);
+	const rides = ridesByBuild(ledger);
+	const periods = listPeriods(ledger);
+	const wheels = listWheelRecords(ledger);
+	return [...builds.values()].map(({ id, name, state, revision, revisionOf, copiedFrom, example }) => {
+		const own = rides.get(id) ?? [];
+		const on = new Set(periods.filter(({ buildId }) => buildId === id).map(({ wheelId }) => wheelId));
+		for (const { wheelId } of own) if (wheelId !== null) on.add(wheelId);
+		const before = builds.get(revisionOf ?? copiedFrom ?? -1);
 		return {
-			...{ id, name, state, wheels, rides, totalM, example, revision },
+			...{ id, name, state, revision, example: example === 1 },
+			wheels: wheels.filter((wheel) => on.has(wheel.id)).map((wheel) => ({ id: wheel.id, name: wheel.name })),
+			rides: new Set(own.map((ride) => ride.id)).size,
+			totalM: own.reduce((sum, ride) => sum + ride.totalM, 0),
 			predecessor: before ? { id: before.id, name: before.name } : null,
 			parts: lines.get(id) ?? 0
 		};
 	});
+}
+
+/** Rides, and parts of split rides, that tell about each build. */
+function ridesByBuild(ledger: Ledger): Map<number, EvidencePart[]> {
+	const rides = new Map<number, EvidencePart[]>();
+	for (const ride of evidenceParts(ledger)) {
+		if (ride.buildId === null || !countsFor(ride, ride.buildId)) continue;
+		const list = rides.get(ride.buildId);
+		if (list) list.push(ride);
+		else rides.set(ride.buildId, [ride]);
+	}
+	return rides;
+}
+
+function linesOfBills(ledger: Ledger): Map<number, number> {
+	const rows = ledger.database
+		.prepare<[], { id: number; parts: number }>(
+			'SELECT build_id AS id, count(*) AS parts FROM build_part GROUP BY build_id'
+		)
+		.all();
+	return new Map(rows.map(({ id, parts }) => [id, parts]));
 }
