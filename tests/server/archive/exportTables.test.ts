@@ -38,6 +38,7 @@ describe('exportTables', () => {
 		expect(readme).toContain(
 			'  torque_from_nm: real; newton metres; NULL = the torque is not known there (never 0)'
 		);
+		expect(readme).toContain('  started_utc: text; ISO 8601, UTC');
 		expect(readme).toContain('  load_kg: real; kilograms; luggage or trailer, without rider and bike');
 	});
 });

@@ -6,7 +6,7 @@ import { describeTables } from './describeTables';
 import { textPart } from './exportArchive';
 import { schemaText } from './schemaText';
 import { snapshot } from './snapshot';
-import { csvColumn, tableCsv } from './tableCsv';
+import { csvColumn, isInstant, tableCsv } from './tableCsv';
 import { writeZip } from './writeZip';
 
 /**
@@ -22,7 +22,11 @@ export function exportTables(ledger: Ledger, options: { names?: boolean } = {}):
 		const tables = archiveTables(database);
 		const described = describeTables(tables).map((table) => ({
 			...table,
-			columns: table.columns.filter(({ type }) => type !== 'BLOB')
+			columns: table.columns
+				.filter(({ type }) => type !== 'BLOB')
+				.map((column) =>
+					isInstant(column.name) ? { ...column, type: 'text', unit: 'ISO 8601, UTC' } : column
+				)
 		}));
 		const parts = [
 			{ path: 'README.txt', open: () => textPart(readme(schemaText(described, csvColumn), names)) },

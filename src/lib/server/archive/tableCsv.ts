@@ -25,7 +25,7 @@ export function csvColumn(name: string): string {
 	return isInstant(name) ? name.replace(/ms$/, 'utc') : name;
 }
 
-function isInstant(name: string): boolean {
+export function isInstant(name: string): boolean {
 	return /(^|_)ms$/.test(name);
 }
 
