@@ -18,7 +18,9 @@ import { CRITERIA, GOOD, WORDS } from './testWords';
 const PLAN = { kind: 'fixed', observedMPerWheel: 500_000, slipsAllowed: 1 } as const;
 
 test('A fixed plan holds once every wheel has its distance and no more slips count than allowed', () => {
-	expect(fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 1 }, WORDS).state).toBe('holds');
+	expect(fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 1, slipsAtObservedM: [9] }, WORDS).state).toBe(
+		'holds'
+	);
 });
 
 test('One wheel that runs far does not stand in for another that did not', () => {
@@ -41,7 +43,12 @@ test('More confirmed slips than allowed fail the plan for good', () => {
 });
 
 test('Events that nobody has reviewed count as slips until somebody does', () => {
-	const state = fixedPlanState(CRITERIA, PLAN, { ...GOOD, confirmed: 1, unreviewed: 1 }, WORDS);
+	const state = fixedPlanState(
+		CRITERIA,
+		PLAN,
+		{ ...GOOD, confirmed: 1, unreviewed: 1, slipsAtObservedM: [9, 99] },
+		WORDS
+	);
 	expect(state).toMatchObject({ state: 'not yet', stillTakes: expect.stringContaining('review of 1') });
 });
 

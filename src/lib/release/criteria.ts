@@ -47,7 +47,9 @@ export interface ReleaseCriteria {
 export interface TestEvidence {
 	readonly wheels: readonly { readonly name: string; readonly observedM: number }[];
 	readonly riders: number;
+	/** confirmed slips; those less than 10 s apart are one, here and below: a plan takes them as single */
 	readonly confirmed: number;
+	/** events that nobody has reviewed */
 	readonly unreviewed: number;
 	/** counted slips (unreviewed among them) by the observed metres at which they came, all wheels together */
 	readonly slipsAtObservedM: readonly number[];

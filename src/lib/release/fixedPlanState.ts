@@ -9,11 +9,11 @@ import type { CriterionState, FixedPlan, NumberWords, ReleaseCriteria, TestEvide
 export function fixedPlanState(
 	criteria: Pick<ReleaseCriteria, 'rateAtMostPerThousandKm' | 'confidence' | 'wheels'>,
 	plan: FixedPlan,
-	evidence: Pick<TestEvidence, 'wheels' | 'confirmed' | 'unreviewed'>,
+	evidence: Pick<TestEvidence, 'wheels' | 'confirmed' | 'unreviewed' | 'slipsAtObservedM'>,
 	words: NumberWords
 ): CriterionState {
 	const { observedMPerWheel, slipsAllowed } = plan;
-	const counted = evidence.confirmed + evidence.unreviewed;
+	const counted = evidence.slipsAtObservedM.length;
 	const has = evidence.wheels
 		.map(({ observedM }) => Math.min(observedM, observedMPerWheel))
 		.sort((a, b) => b - a)

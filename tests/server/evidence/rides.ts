@@ -20,7 +20,15 @@ export function slip(change: Partial<EvidenceEvent>): EvidenceEvent {
 }
 
 export function cell(torqueBin: number, observedM: number): EvidenceCell {
-	return { torqueBin, gear: '40/21', drivenM: observedM, observedM, observedTurns: 0, observedPickUps: 0 };
+	return {
+		torqueBin,
+		gear: '40/21',
+		ratio: 40 / 21,
+		drivenM: observedM,
+		observedM,
+		observedTurns: 0,
+		observedPickUps: 0
+	};
 }
 
 /** 50 km, the first 40 of them observed at 22 Nm, within two hours. */

@@ -150,10 +150,12 @@ test('Slips are laid along the observed distance of all wheels in order of time'
 	const later = ride({
 		startMs: 2,
 		observed: [{ fromM: 10_000, toM: 50_000 }],
-		events: [slip({ atM: 30_000, standing: 'confirmed' })]
+		events: []
 	});
+	const burst = [slip({ atM: 30_000, standing: 'confirmed' }), slip({ startS: 104, atM: 30_050 })];
 	const earlier = ride({ startMs: 1, events: [slip({ atM: 5_000 })] });
-	expect(slipPath([later, earlier])).toEqual({
+	// a second slip within ten seconds belongs to the first
+	expect(slipPath([{ ...later, events: burst }, earlier])).toEqual({
 		observedM: 80_000,
 		slipsAtM: [5_000, 60_000],
 		confirmedAtM: [60_000]

@@ -1,4 +1,4 @@
-import { dispersion } from '$lib/reliability/dispersion';
+import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import { widestRateRatio } from '$lib/reliability/widestRateRatio';
 import type { Ledger } from '../ledger/openLedger';
 import { CONFIDENCE } from '../rates/countView';
@@ -7,6 +7,7 @@ import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Co
 import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
 import { buildRates, unitsOf, type BuildRates } from './buildRates';
 import { countedSlips, type CountedUnit } from './countedSlips';
+import { dependsOn, type DependsOn } from './dependsOn';
 import { expectedSlips, type ExpectedSlips } from './expectedSlips';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
 import { strata } from './strata';
@@ -49,6 +50,7 @@ export interface BuildTold {
 	readonly overTorque: readonly BinnedRate[];
 	readonly overHours: readonly BinnedRate[];
 	readonly life: LifeOfBuild;
+	readonly dependsOn: DependsOn;
 }
 
 /** One build set against the reference. */
@@ -123,7 +125,8 @@ function toldOf(
 		overAge: ratesOverAge(build.rides, binM, shown),
 		overTorque: ratesOverTorque(build.rides, shown),
 		overHours: ratesOverHours(build.rides, shown),
-		life: lifeOfBuild(build, shown)
+		life: lifeOfBuild(build, shown),
+		dependsOn: dependsOn(build, shown)
 	};
 }
 
@@ -157,10 +160,9 @@ function setAgainst(
 	};
 }
 
-/** What a build with few slips may borrow: how far the reference's counts scatter. */
+/** What a build with few slips may borrow: how far the reference's counts scatter, when it has slips enough. */
 function dispersionOf(reference: BuildEvidence, unit: CountedUnit): number | undefined {
-	const found = dispersion(unitsOf(reference.rides, { unit, unreviewed: 'slip' }));
-	return Number.isNaN(found) ? undefined : Math.max(1, found);
+	return borrowableDispersion(unitsOf(reference.rides, { unit, unreviewed: 'slip' })) ?? undefined;
 }
 
 function endOf({ wheels }: BuildEvidence): number {

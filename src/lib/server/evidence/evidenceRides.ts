@@ -8,6 +8,8 @@ export interface EvidenceCell {
 	/** number of the torque bin; -1 = not known, which is a bin of its own */
 	readonly torqueBin: number;
 	readonly gear: string | null;
+	/** chainring / sprocket; null = no gear is known there */
+	readonly ratio: number | null;
 	readonly drivenM: number;
 	readonly observedM: number;
 	/** crank turns under drive on observed stretches; each has two power strokes */
@@ -63,7 +65,7 @@ export function evidenceOfRides(
 	const read = <Row extends Of>(sql: string) =>
 		byRide(ledger.database.prepare<[object], Row>(sql).all(asked));
 	const cells = read<Of & EvidenceCell & { torqueFromNm: number | null }>(
-		`SELECT ride_id AS rideId, torque_from_nm AS torqueFromNm, gear, driven_m AS drivenM,
+		`SELECT ride_id AS rideId, torque_from_nm AS torqueFromNm, gear, ratio, driven_m AS drivenM,
 			observed_m AS observedM, observed_turns AS observedTurns, observed_pick_ups AS observedPickUps
 		FROM exposure_cell t WHERE ${ofAsked('t')} ORDER BY ride_id, cell`
 	);

@@ -1,8 +1,10 @@
+import { clusteredCount } from '$lib/reliability/clusteredCount';
 import { meanCumulativeFunction } from '$lib/reliability/meanCumulativeFunction';
 import { trendOfRate } from '$lib/reliability/trendOfRate';
 import { CONFIDENCE } from '../rates/countView';
 import type { Counting } from './binnedRates';
 import type { BuildEvidence } from './buildEvidence';
+import { unitsOf } from './buildRates';
 import { wheelHistories } from './wheelHistories';
 
 /** How the slips of a build go on with distance. */
@@ -36,11 +38,13 @@ export interface TrendView {
 /** The curve of mean slips over distance and the trend of the rate, observed distance only. */
 export function lifeOfBuild(evidence: BuildEvidence, counting: Counting): LifeOfBuild {
 	const histories = wheelHistories(evidence, counting);
+	// without it a burst in a late ride reads as a build that gets worse
+	const { usedDispersion } = clusteredCount(unitsOf(evidence.rides, counting));
 	const curve = meanCumulativeFunction(histories, CONFIDENCE);
 	return {
 		curve: curve.steps.map(({ age, mean, lower, upper }) => ({ atM: age, value: mean, lower, upper })),
 		wheels: histories.length,
-		trend: trendView(trendOfRate(histories, CONFIDENCE))
+		trend: trendView(trendOfRate(histories, CONFIDENCE, usedDispersion))
 	};
 }
 

@@ -4,8 +4,9 @@ import { countedSlips } from '../evidence/countedSlips';
 /** Slips by the observed metres at which they came, all wheels together in order of time. */
 export interface SlipPath {
 	readonly observedM: number;
-	/** unreviewed events among them; each slip counts, also within an episode */
+	/** unreviewed events among them; slips less than 10 s apart count once, since plans take events for single */
 	readonly slipsAtM: readonly number[];
+	/** those that are there by confirmed slips alone */
 	readonly confirmedAtM: readonly number[];
 }
 
@@ -16,11 +17,12 @@ export function slipPath(rides: readonly EvidenceRide[]): SlipPath {
 	const confirmedAtM: number[] = [];
 	let reachedM = 0;
 	for (const ride of inOrder) {
-		for (const slip of countedSlips(ride.events, 'slips', 'slip')) {
-			const atM = reachedM + Math.min(ride.observedM, observedBefore(ride, slip.atM));
-			slipsAtM.push(atM);
-			if (slip.standing === 'confirmed') confirmedAtM.push(atM);
-		}
+		const along = (unreviewed: 'slip' | 'none') =>
+			countedSlips(ride.events, 'episodes', unreviewed).map(
+				({ atM }) => reachedM + Math.min(ride.observedM, observedBefore(ride, atM))
+			);
+		slipsAtM.push(...along('slip'));
+		confirmedAtM.push(...along('none'));
 		reachedM += ride.observedM;
 	}
 	return { observedM: reachedM, slipsAtM, confirmedAtM };

@@ -37,7 +37,7 @@ export function testEvidence(
 		})),
 		riders: new Set(rides.flatMap(({ riderId }) => (riderId === null ? [] : [riderId]))).size,
 		confirmed: path.confirmedAtM.length,
-		unreviewed: path.slipsAtM.length - path.confirmedAtM.length,
+		unreviewed: sum(({ events }) => events.filter(({ standing }) => standing === 'unreviewed').length),
 		slipsAtObservedM: path.slipsAtM,
 		confirmedAtObservedM: path.confirmedAtM,
 		lastThird: lastThirdOf(path.slipsAtM, path.observedM),

@@ -1,0 +1,84 @@
+import type { FactorRow } from '$lib/reliability/poissonRegression';
+import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
+import { RATE_UNIT_M } from '../rates/countView';
+import type { Counting } from './binnedRates';
+import type { EvidenceRide } from './buildEvidence';
+import { countedSlips } from './countedSlips';
+
+interface Rider {
+	readonly id: number;
+	readonly code: string;
+}
+
+/** middle of a torque bin, in units of 10 Nm; the open one counts from its lower edge */
+function torqueOf(torqueBin: number): number {
+	const from = HUB_TORQUE_EDGES_NM[torqueBin];
+	return (from + (HUB_TORQUE_EDGES_NM[torqueBin + 1] ?? from)) / 20;
+}
+
+/** The rider with most observed distance, whom the others are set against, and the others. */
+export function riderFactors(rides: readonly EvidenceRide[]): { reference: string | null; others: Rider[] } {
+	const observedM = new Map<number, { code: string; metres: number }>();
+	for (const { riderId, riderCode, observedM: metres } of rides) {
+		if (riderId === null) continue;
+		const before = observedM.get(riderId)?.metres ?? 0;
+		observedM.set(riderId, { code: riderCode ?? '', metres: before + metres });
+	}
+	const [most, ...others] = [...observedM].sort(([a, one], [b, other]) => other.metres - one.metres || a - b);
+	return {
+		reference: most ? most[1].code : null,
+		others: others.map(([id, { code }]) => ({ id, code }))
+	};
+}
+
+/**
+ * One row for each torque, gear and ride with observed distance: slips, observed distance in units of 100 km,
+ * and [torque in 10 Nm, ratio, age in 100 km, wet, one column a rider]. Where torque or gear is not known there
+ * is no row: nothing may be filed at a torque of 0. Whether it was wet and nobody said is taken as the share
+ * of wet distance.
+ */
+export function cellRows(
+	rides: readonly EvidenceRide[],
+	riders: readonly Rider[],
+	{ unit, unreviewed }: Counting
+): FactorRow[] {
+	const wetShare = shareOfWet(rides);
+	return rides.flatMap((ride) => {
+		const slips = countedSlips(ride.events, unit, unreviewed);
+		const age = (ride.ageFromM + ride.totalM / 2) / RATE_UNIT_M;
+		const wet = ride.wet === null ? wetShare : Number(ride.wet);
+		const of = riders.map(({ id }) => Number(id === ride.riderId));
+		return ride.cells
+			.filter(({ torqueBin, ratio, observedM }) => torqueBin >= 0 && ratio !== null && observedM > 0)
+			.map(({ torqueBin, ratio, gear, observedM }) => ({
+				count: slips.filter((slip) => slip.torqueBin === torqueBin && slip.gear === gear).length,
+				exposure: observedM / RATE_UNIT_M,
+				values: [torqueOf(torqueBin), ratio!, age, wet, ...of]
+			}));
+	});
+}
+
+/** One row for each hour of a ride: [hour, age in 100 km, wet]. */
+export function hourRows(rides: readonly EvidenceRide[], { unit, unreviewed }: Counting): FactorRow[] {
+	const wetShare = shareOfWet(rides);
+	return rides.flatMap((ride) => {
+		const slips = countedSlips(ride.events, unit, unreviewed);
+		return ride.hours
+			.filter(({ observedM }) => observedM > 0)
+			.map(({ hour, observedM }) => ({
+				count: slips.filter(({ startS }) => Math.floor(startS / 3600) === hour).length,
+				exposure: observedM / RATE_UNIT_M,
+				values: [
+					hour,
+					(ride.ageFromM + ride.totalM / 2) / RATE_UNIT_M,
+					ride.wet === null ? wetShare : Number(ride.wet)
+				]
+			}));
+	});
+}
+
+function shareOfWet(rides: readonly EvidenceRide[]): number {
+	const said = rides.filter(({ wet }) => wet !== null);
+	const metres = said.reduce((sum, { observedM }) => sum + observedM, 0);
+	return metres > 0 ? said.reduce((sum, ride) => sum + (ride.wet ? ride.observedM : 0), 0) / metres : 0;
+}
