@@ -23,25 +23,32 @@ export function followRatios(signals: DriveSignals, ratios: readonly LearnedRati
 	if (gears === 0) return path;
 	const nearShift = new Uint8Array(seconds);
 	for (const at of shiftS) nearShift.fill(1, Math.max(0, at - 1), Math.min(seconds, at + 4));
+	const { logRatio, pressing } = signals;
+	const centres = Float64Array.from(ratios, (ratio) => ratio.logRatio);
 	const width = Math.max(0.012, 1.2 * signals.noise);
 	const from = new Uint8Array(seconds * gears);
 	let cost = new Float64Array(gears);
 	let next = new Float64Array(gears);
+	let cheapest = 0;
 	for (let t = 0; t < seconds; t++) {
-		let cheapest = 0;
-		for (let g = 1; g < gears; g++) if (cost[g] < cost[cheapest]) cheapest = g;
 		const change = cost[cheapest] + (nearShift[t] ? RECORDED_SHIFT_COST : SHIFT_COST);
-		const known = signals.pressing[t] === 1;
+		const known = pressing[t] === 1;
+		const here = logRatio[t];
+		const row = t * gears;
+		let least = 0;
 		for (let g = 0; g < gears; g++) {
 			const stays = cost[g] <= change;
-			let here = stays ? cost[g] : change;
-			from[t * gears + g] = stays ? g : cheapest;
+			let now = stays ? cost[g] : change;
+			from[row + g] = stays ? g : cheapest;
 			if (known) {
-				const off = (signals.logRatio[t] - ratios[g].logRatio) / width;
-				here += Math.min(MISFIT_COST, 0.5 * off * off);
+				const off = (here - centres[g]) / width;
+				const misfit = 0.5 * off * off;
+				now += misfit < MISFIT_COST ? misfit : MISFIT_COST;
 			}
-			next[g] = here;
+			next[g] = now;
+			if (now < next[least]) least = g;
 		}
+		cheapest = least;
 		[cost, next] = [next, cost];
 	}
 	let gear = 0;

@@ -1,9 +1,10 @@
 import type { Gear } from '$lib/drivetrain/bike';
 import { DRIVE_STATES, type DriveState, type ObservedStretch } from './analysis';
-import type { ExposureAmount, ExposureCell, ExposureHour, RideExposure } from './exposure';
+import type { ExposureCell, ExposureHour, RideExposure } from './exposure';
+import { ExposureSums, type ExposureSecond } from './exposureSums';
 import { HUB_TORQUE_EDGES_NM, hubTorqueBin } from './hubTorqueBins';
 import { markExposures } from './markExposures';
-import { onsetGear, onsetTorque } from './onsetTorques';
+import { onsetTorque } from './onsetTorques';
 import type { RideContext } from './rideContext';
 
 /** States in which the rider drives the wheel; they make the driven distance. */
@@ -13,8 +14,6 @@ export const UNDER_DRIVE: ReadonlySet<DriveState> = new Set(['driving', 'shiftin
 const DRIVEN = Uint8Array.from(DRIVE_STATES, (state) => (UNDER_DRIVE.has(state) ? 1 : 0));
 
 const NOT_OBSERVED = DRIVE_STATES.indexOf('not observed');
-
-type Sums = { -readonly [name in keyof ExposureAmount]: number };
 
 /**
  * Driven and observed distance, time, crank turns and pick-ups of a ride by hub torque and gear, and by
@@ -43,25 +42,34 @@ export function rideExposure(
 	for (let t = 0; t < states.length; t++) driven[t] = DRIVEN[states[t]];
 	const seen = new Uint8Array(grid.seconds);
 	for (const { startS, endS } of observed) seen.fill(1, startS, endS);
-	const cells = new Map<number, { place: Place; sums: Sums }>();
-	const hours: Sums[] = [];
+	const { gears } = context.named;
+	const cells = new ExposureSums((gears.length + 1) * BINS);
+	const hours = new ExposureSums(Math.ceil(grid.seconds / HOUR_S) + 1);
+	const one: ExposureSecond = { metres: 0, driven: 0, seen: 0, crankTurns: 0, begins: 0 };
 	for (let t = 0; t < grid.seconds; t++) {
 		if (!driven[t] && !seen[t]) continue;
-		const gear = onsetGear(context, t);
-		const bin = hubTorqueBin(onsetTorque(context, t, powerAt));
-		const key = (gear ? context.named.gears.indexOf(gear) + 1 : 0) * BINS + bin + 1;
-		let cell = cells.get(key);
-		if (!cell) cells.set(key, (cell = { place: placeOf(gear, bin), sums: nothing() }));
-		addSecond(cell.sums, context, states, t, driven[t], seen[t]);
-		addSecond((hours[Math.floor(t / 3600)] ??= nothing()), context, states, t, driven[t], seen[t]);
+		fillSecond(one, context, states, t);
+		one.driven = driven[t];
+		one.seen = seen[t];
+		const inGear = context.path[Math.max(0, t - 1)];
+		const gear = inGear >= 0 && inGear < gears.length ? inGear + 1 : 0;
+		cells.add(gear * BINS + hubTorqueBin(onsetTorque(context, t, powerAt)) + 1, one);
+		hours.add(Math.floor(t / HOUR_S), one);
 	}
 	return {
-		cells: [...cells.values()].map(({ place, sums }): ExposureCell => ({ ...place, ...sums })).sort(inOrder),
-		// hours in which nothing was driven or observed were skipped above
-		hours: Object.entries(hours).map(([hour, sums]): ExposureHour => ({ hour: Number(hour), ...sums })),
+		cells: cells.filled
+			.map((cell): ExposureCell => ({
+				...placeOf(gears[Math.floor(cell / BINS) - 1] ?? null, (cell % BINS) - 1),
+				...cells.amounts(cell)
+			}))
+			.sort(inOrder),
+		// hours in which nothing was driven or observed are left out
+		hours: hours.filled.map((hour): ExposureHour => ({ hour, ...hours.amounts(hour) })),
 		marks: markExposures(marksS, driven, seen)
 	};
 }
+
+const HOUR_S = 3600;
 
 /** torque bins and "not known" */
 const BINS = HUB_TORQUE_EDGES_NM.length + 1;
@@ -77,41 +85,12 @@ function placeOf(gear: Gear | null, bin: number): Place {
 	};
 }
 
-/** Adds one second. It stands for the way to the next one, so the last second of a ride has none. */
-function addSecond(
-	sums: Sums,
-	context: RideContext,
-	states: Uint8Array,
-	t: number,
-	driven: number,
-	seen: number
-): void {
+/** What a second adds. It stands for the way to the next one, so the last second of a ride has none. */
+function fillSecond(one: ExposureSecond, context: RideContext, states: Uint8Array, t: number): void {
 	const { distanceM, cadenceRpm, seconds } = context.signals.grid;
-	const metres = t + 1 < seconds ? distanceM[t + 1] - distanceM[t] : 0;
-	sums.observedM += seen * metres;
-	sums.observedS += seen;
-	if (!driven) return;
-	const turns = cadenceRpm[t] > 0 ? cadenceRpm[t] / 60 : 0;
-	const begins = context.sinceRest[t] === 1 && t > 0 && states[t - 1] !== NOT_OBSERVED ? 1 : 0;
-	sums.drivenM += metres;
-	sums.drivenS++;
-	sums.drivenTurns += turns;
-	sums.observedTurns += seen * turns;
-	sums.pickUps += begins;
-	sums.observedPickUps += seen * begins;
-}
-
-function nothing(): Sums {
-	return {
-		drivenM: 0,
-		drivenS: 0,
-		observedM: 0,
-		observedS: 0,
-		drivenTurns: 0,
-		observedTurns: 0,
-		pickUps: 0,
-		observedPickUps: 0
-	};
+	one.metres = t + 1 < seconds ? distanceM[t + 1] - distanceM[t] : 0;
+	one.crankTurns = cadenceRpm[t] > 0 ? cadenceRpm[t] / 60 : 0;
+	one.begins = context.sinceRest[t] === 1 && t > 0 && states[t - 1] !== NOT_OBSERVED ? 1 : 0;
 }
 
 /** By torque, what is not known last; then by ratio. */
