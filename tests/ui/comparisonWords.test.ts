@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { AgainstReference, BuildRates, TrendView } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
 import { againstWords, limitsWords, type Pair } from '$lib/ui/againstWords';
+import { factorWords, type FactorFigures } from '$lib/ui/factorWords';
 import { intervalWords } from '$lib/ui/intervalWords';
 import { trendTestWords, trendWords } from '$lib/ui/trendWords';
 
@@ -172,5 +173,39 @@ describe('trendWords', () => {
 
 	it('gives the classical tests beside it', () => {
 		expect(trendTestWords(trend({}), formats)).toContain('0.004 (Laplace), below 0.001 (chi-square)');
+	});
+});
+
+describe('factorWords', () => {
+	const factor = (change: Partial<FactorFigures>): FactorFigures => ({
+		factor: 'hub torque',
+		rider: null,
+		kind: 'fit',
+		ratio: 1.9,
+		lower: 1.4,
+		upper: 2.6,
+		pValue: 0.004,
+		...change
+	});
+
+	it('gives the size with limits, and a hint only where an influence is shown', () => {
+		expect(factorWords(factor({}), null, formats)).toEqual({
+			step: '10 Nm more at the hub',
+			effect: '1.9 times as often (1.4 to 2.6)',
+			hint: 'ratchet: ring, pawls or toothed rings'
+		});
+		expect(factorWords(factor({ pValue: 0.06 }), null, formats)).toMatchObject({
+			effect: '1.9 times as often (1.4 to 2.6): not shown',
+			hint: null
+		});
+	});
+
+	it('says why nothing can be said, and names riders by their codes', () => {
+		expect(factorWords(factor({ kind: 'inseparable', ratio: null }), null, formats).effect).toContain(
+			'cannot tell them apart'
+		);
+		expect(factorWords(factor({ factor: 'rider', rider: 'R2' }), 'R1', formats).step).toBe(
+			'R2 instead of R1'
+		);
 	});
 });

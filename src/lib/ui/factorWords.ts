@@ -1,0 +1,61 @@
+import type { Formats } from './formats';
+
+/** How the rate goes along with one circumstance; the server's view fits. */
+export interface FactorFigures {
+	readonly factor: 'hub torque' | 'gear' | 'age' | 'wet' | 'rider' | 'hour of the ride';
+	readonly rider: string | null;
+	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few';
+	readonly ratio: number | null;
+	readonly lower: number | null;
+	readonly upper: number | null;
+	/** corrected for all questions asked */
+	readonly pValue: number | null;
+}
+
+/** from this corrected p-value down an influence is called shown */
+const SHOWN_AT = 0.05;
+
+/** What one more of it is, and where it would point to on the workbench. */
+const MEANING = {
+	'hub torque': { step: '10 Nm more at the hub', hint: 'ratchet: ring, pawls or toothed rings' },
+	gear: { step: 'a proportion of chainring to sprocket larger by 1', hint: 'chain and sprockets' },
+	age: { step: '100 km more since it was fitted', hint: 'wear' },
+	wet: { step: 'wet instead of dry', hint: 'grease and seals' },
+	rider: { step: 'this rider', hint: 'way of pressing, weight, roads' },
+	'hour of the ride': { step: 'an hour later in the ride', hint: 'warmth of the grease, tired legs' }
+} as const;
+
+export interface FactorWords {
+	/** "10 Nm more at the hub" */
+	readonly step: string;
+	/** "1.9 times as often (1.4 to 2.6)", or why nothing can be said */
+	readonly effect: string;
+	/** only where an influence is shown */
+	readonly hint: string | null;
+}
+
+/** One circumstance in words: a hint for the workbench, never a cause. */
+export function factorWords(
+	{ factor, rider, kind, ratio, lower, upper, pValue }: FactorFigures,
+	referenceRider: string | null,
+	formats: Formats
+): FactorWords {
+	const { step, hint } = MEANING[factor];
+	const named = factor === 'rider' ? `${rider} instead of ${referenceRider}` : step;
+	if (kind !== 'fit' || ratio === null || lower === null || upper === null)
+		return { step: named, effect: WHY_NOT[kind === 'fit' ? 'too few' : kind], hint: null };
+	const shown = pValue !== null && pValue < SHOWN_AT;
+	const limits = `${formats.figure(ratio)} times as often (${formats.figure(lower)} to ${formats.figure(upper)})`;
+	return {
+		step: named,
+		effect: shown ? limits : `${limits}: not shown`,
+		hint: shown ? hint : null
+	};
+}
+
+const WHY_NOT = {
+	unbounded: 'no slip on one side of it, so no figure can be given',
+	inseparable: 'goes along with another circumstance; these rides cannot tell them apart',
+	constant: 'was the same on all rides',
+	'too few': 'too few slips to say'
+} as const;
