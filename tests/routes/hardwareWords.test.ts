@@ -168,6 +168,7 @@ describe('wearWords', () => {
 		);
 		const unknown = { atM: null, lowerM: null, upperM: null, kind: 'unknown', confidence: 0.95 } as const;
 		expect(said({ limitReached: unknown })).toContain('the distance is unbounded');
+		expect(said({ limitReached: { ...unknown, kind: 'away' } })).toContain('moves away from its limit');
 	});
 
 	it('draws no line through fewer than four, and says so', () => {

@@ -13,6 +13,8 @@ import {
 	type FindingInput,
 	type InspectionInput
 } from '$lib/server';
+import { straightLine } from '$lib/reliability/straightLine';
+import { straightLinePrediction } from '$lib/reliability/straightLinePrediction';
 import { addPerson } from '$lib/server/people/people';
 import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
 
@@ -190,6 +192,28 @@ describe('wear over distance', () => {
 		const open = wearOfWheel(scattered.ledger, scattered.wheelId)[0].limitReached!;
 		expect(open.kind).not.toBe('between');
 		expect(open.upperM).toBeNull();
+	});
+
+	it('looks ahead also where scatter leans away from the limit, and says when the line heads away', async () => {
+		const leaning = await worn([1.5, 1.53, 1.49, 1.54, 1.52]);
+		const open = wearOfWheel(leaning.ledger, leaning.wheelId)[0].limitReached!;
+		expect(open).toMatchObject({ kind: 'open', atM: null, upperM: null });
+		expect(open.lowerM!).toBeGreaterThan(500_000);
+		const rising = await worn([1.4, 1.45, 1.5, 1.55, 1.601]);
+		expect(wearOfWheel(rising.ledger, rising.wheelId)[0].limitReached).toMatchObject({
+			kind: 'away',
+			lowerM: null
+		});
+	});
+
+	it("has at the earliest distance its limit within the line's own limits, and not before", async () => {
+		const { ledger, wheelId } = await worn([1.5, 1.46, 1.43, 1.36, 1.34]);
+		const { limitReached, points } = wearOfWheel(ledger, wheelId)[0];
+		const line = straightLine(points.map(({ distanceM, mean }) => ({ x: distanceM / 1000, y: mean })))!;
+		const at = (metres: number) => straightLinePrediction(line, metres / 1000, 0.95);
+		expect(at(limitReached!.lowerM!).lineLower).toBeCloseTo(1.2, 9);
+		expect(at(limitReached!.lowerM! - 1000).lineLower).toBeGreaterThan(1.2);
+		expect(at(limitReached!.upperM!).lineUpper).toBeCloseTo(1.2, 9);
 	});
 
 	it('leaves what was measured before the run-in out of the line', async () => {

@@ -1,12 +1,13 @@
 import { distanceReached } from '$lib/hardware/distanceReached';
 import { wearSeries, type WearPoint } from '$lib/hardware/wearSeries';
-import { FEWEST_POINTS_FOR_CROSSING, lineReachesValue } from '$lib/reliability/lineReachesValue';
+import { FEWEST_POINTS_FOR_CROSSING } from '$lib/reliability/lineReachesValue';
 import { straightLine, type StraightLine } from '$lib/reliability/straightLine';
 import { straightLinePrediction } from '$lib/reliability/straightLinePrediction';
 import type { Ledger } from '../ledger/openLedger';
 import { axisOfWheel } from './distances';
 import type { Finding } from './inspectionsInput';
 import type { InspectionKindName } from './inspectionsKinds';
+import { limitAhead, type LimitReachedView } from './inspectionsLimit';
 import { inspectionsOfWheel, type InspectionView } from './inspectionsView';
 import { hardwareLimits } from './stackLimits';
 
@@ -22,16 +23,6 @@ export interface WearLineView {
 	points: number;
 	confidence: number;
 	band: { distanceM: number; value: number; lower: number; upper: number }[];
-}
-
-/** Where the line reaches the limit, metres of the build; null limits are unbounded. */
-export interface LimitReachedView {
-	atM: number | null;
-	lowerM: number | null;
-	upperM: number | null;
-	/** see lineReachesValue */
-	kind: 'between' | 'open' | 'unknown';
-	confidence: number;
 }
 
 /** One place of one build on this wheel over distance. */
@@ -118,7 +109,7 @@ function viewOf(
 			(limit.is === 'lowest' ? last.mean < limit.value : last.mean > limit.value),
 		reachedM,
 		line: line && lineView(line, used),
-		limitReached: line && limit ? reachedView(line, limit.value) : null,
+		limitReached: line && limit ? limitAhead(line, limit.value, CONFIDENCE) : null,
 		fewestPoints: FEWEST_POINTS_FOR_CROSSING
 	};
 }
@@ -137,18 +128,5 @@ function lineView(line: StraightLine, used: readonly WearPoint[]): WearLineView 
 		points: line.pointCount,
 		confidence: CONFIDENCE,
 		band
-	};
-}
-
-function reachedView(line: StraightLine, value: number): LimitReachedView | null {
-	const crossing = lineReachesValue(line, value, CONFIDENCE);
-	if (!crossing) return null;
-	const metres = (km: number) => (Number.isFinite(km) ? km * KM : null);
-	return {
-		atM: metres(crossing.at),
-		lowerM: metres(crossing.lower),
-		upperM: metres(crossing.upper),
-		kind: crossing.kind,
-		confidence: CONFIDENCE
 	};
 }

@@ -2,6 +2,8 @@ import type { TestEvidence } from '$lib/release/criteria';
 import { wearOfWheel } from '../hardware/inspectionsWear';
 import type { Ledger } from '../ledger/openLedger';
 
+const FARTHER_THAN_ANY_LIFE_M = 1e9;
+
 /** What was measured of a build's wear on each of its wheels, with the distance at which a limit may be reached. */
 export function wearOfBuild(
 	ledger: Ledger,
@@ -24,6 +26,8 @@ function reachesAtLeast({
 }: Pick<ReturnType<typeof wearOfWheel>[number], 'beyondLimit' | 'limitReached'>): number | null {
 	if (beyondLimit) return 0;
 	if (limitReached === null || limitReached.kind === 'unknown') return null;
+	// the line heads away from the limit: not reached within any planned life
+	if (limitReached.kind === 'away') return FARTHER_THAN_ANY_LIFE_M;
 	// no lower limit: it may be reached any time
 	return limitReached.lowerM === null ? 0 : Math.max(0, limitReached.lowerM);
 }

@@ -36,6 +36,8 @@ function limitSentence(wear: WearView, formats: Formats): string | null {
 		return `The line reaches the limit (${value}) at ${formats.km(reached.atM!)}, ${formats.km(reached.lowerM!)} to ${formats.km(reached.upperM!)} (${confidence}); ${reached.atM! > reachedM ? `${formats.km(reached.atM! - reachedM)} from now` : 'that distance is already ridden'}.`;
 	if (reached.kind === 'open' && reached.lowerM !== null)
 		return `The limit (${value}) is not reached before ${formats.km(reached.lowerM)} (${confidence}); a latest distance cannot be given, the measurements do not establish that it wears towards it.`;
+	if (reached.kind === 'away')
+		return `By the line it moves away from its limit (${value}): look at how it was measured, parts do not grow.`;
 	return `When the limit (${value}) is reached cannot be told from these measurements: the distance is unbounded (${confidence}).`;
 }
 
