@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BuildRow, RateView } from '$lib/server/views';
+import type { BuildRow, WidestRateView } from '$lib/server/views';
 import { createFormats } from '$lib/ui/formats';
 import { foundWords } from '../../src/routes/foundWords';
 import { incidentWords } from '../../src/routes/incidentWords';
@@ -7,15 +7,25 @@ import { nextStep } from '../../src/routes/nextStep';
 import { rateRows } from '../../src/routes/rateRows';
 import { rateScaleEnd } from '../../src/routes/rateScaleEnd';
 
-const rate = (count: number, perHundred: number | null, lower: number, upper: number | null): RateView => ({
+const rate = (
+	count: number,
+	perHundred: number | null,
+	lower: number,
+	upper: number | null
+): WidestRateView => ({
 	count,
 	observedM: 100_000,
 	ratePerHundredKm: perHundred,
 	lowerPerHundredKm: lower,
 	upperPerHundredKm: upper,
-	confidence: 0.95
+	confidence: 0.95,
+	rides: 3,
+	decidedBy: 'single',
+	dispersion: 1,
+	assumesSingleEvents: true,
+	borrowed: false
 });
-const counted = (unreviewed: number, best: RateView, worst: RateView) => ({
+const counted = (unreviewed: number, best: WidestRateView, worst: WidestRateView) => ({
 	confirmed: best.count,
 	unreviewed,
 	rejected: 0,

@@ -28,12 +28,24 @@ describe('countView', () => {
 				{ confirmed: 2, unreviewed: 3, rejected: 1, apart: 4, withoutVerdict: 5 },
 				NO_EVENTS,
 				{ confirmed: 1, unreviewed: 0, rejected: 0, apart: 0, withoutVerdict: 0 }
-			],
-			50_000
+			].map((tally, place) => ({ tally, observedM: [30_000, 15_000, 5_000][place] }))
 		);
 		expect(view).toMatchObject({ confirmed: 3, unreviewed: 3, rejected: 1, apart: 4 });
-		expect(view.bestCase).toMatchObject({ count: 3, observedM: 50_000, ratePerHundredKm: 6 });
-		expect(view.worstCase).toMatchObject({ count: 6, ratePerHundredKm: 12 });
+		expect([view.bestCase.count, view.worstCase.count]).toEqual([3, 6]);
+		expect(view.bestCase.observedM).toBeCloseTo(50_000, 6);
+		expect(view.bestCase.ratePerHundredKm).toBeCloseTo(6, 9);
+		expect(view.worstCase.ratePerHundredKm).toBeCloseTo(12, 9);
+	});
+
+	it('gives wider limits than for single slips when they came in one ride', () => {
+		const tally = (confirmed: number) => ({ ...NO_EVENTS, confirmed });
+		const of = (counts: number[]) =>
+			countView(counts.map((count) => ({ tally: tally(count), observedM: 40_000 }))).worstCase;
+		const spread = of([2, 2, 2, 2, 2, 2, 2, 2, 2, 2]);
+		const burst = of([20, 0, 0, 0, 0, 0, 0, 0, 0, 0]);
+		expect(burst.ratePerHundredKm).toBe(spread.ratePerHundredKm);
+		expect(burst.upperPerHundredKm!).toBeGreaterThan(1.5 * spread.upperPerHundredKm!);
+		expect(burst.decidedBy).not.toBe('single');
 	});
 });
 

@@ -30,6 +30,19 @@ export interface RateView {
 	confidence: number;
 }
 
+/** A rate with THE interval: the wider one of exact limits and those that allow for bursts in a ride. */
+export interface WidestRateView extends RateView {
+	rides: number;
+	/** slips come singly, in bursts within rides, or scatter between rides: what set the upper limit */
+	decidedBy: 'single' | 'bursts' | 'scatter';
+	/** variance of the rides' counts / their mean, as used */
+	dispersion: number;
+	/** too few slips to see whether they cluster, and nothing was borrowed */
+	assumesSingleEvents: boolean;
+	/** the dispersion of the reference build was taken for this one */
+	borrowed: boolean;
+}
+
 /** How the events of a build stand: the rate counts slips of the reference size on observed stretches. */
 export interface CountView {
 	confirmed: number;
@@ -38,9 +51,9 @@ export interface CountView {
 	/** events not in the rate: smaller, on unobserved stretches, or of another kind */
 	apart: number;
 	/** only confirmed events count */
-	bestCase: RateView;
+	bestCase: WidestRateView;
 	/** confirmed and unreviewed events count */
-	worstCase: RateView;
+	worstCase: WidestRateView;
 }
 
 export interface BuildRow {

@@ -1,23 +1,10 @@
 import type { UnitCount } from '$lib/reliability/unitCounts';
-import { widestRateInterval } from '$lib/reliability/widestRateInterval';
-import { CONFIDENCE, RATE_UNIT_M } from '../rates/countView';
-import type { RateView } from '../views';
+import { RATE_UNIT_M } from '../rates/countView';
+import { widestRate } from '../rates/widestRate';
+import type { WidestRateView } from '../views';
 import type { BuildEvidence, EvidenceRide } from './buildEvidence';
 import type { Counting } from './binnedRates';
 import { countedSlips } from './countedSlips';
-
-/** A rate with THE interval: the wider one of exact limits and those that allow for bursts in a ride. */
-export interface WidestRateView extends RateView {
-	readonly rides: number;
-	/** slips come singly, in bursts within rides, or scatter between rides: what set the upper limit */
-	readonly decidedBy: 'single' | 'bursts' | 'scatter';
-	/** variance of the rides' counts / their mean, as used */
-	readonly dispersion: number;
-	/** too few slips to see whether they cluster, and nothing was borrowed */
-	readonly assumesSingleEvents: boolean;
-	/** the dispersion of the reference build was taken for this one */
-	readonly borrowed: boolean;
-}
 
 export interface BuildRates {
 	readonly pooled: WidestRateView;
@@ -56,22 +43,5 @@ export function buildRates(evidence: BuildEvidence, counting: Counting, borrowed
 					borrowed
 				)
 			}))
-	};
-}
-
-function widestRate(units: readonly UnitCount[], borrowed?: number): WidestRateView {
-	const widest = widestRateInterval(units, CONFIDENCE, borrowed);
-	return {
-		count: widest.count,
-		observedM: widest.exposure * RATE_UNIT_M,
-		ratePerHundredKm: Number.isFinite(widest.rate) ? widest.rate : null,
-		lowerPerHundredKm: widest.lower,
-		upperPerHundredKm: Number.isFinite(widest.upper) ? widest.upper : null,
-		confidence: CONFIDENCE,
-		rides: widest.unitCount,
-		decidedBy: widest.decidedBy,
-		dispersion: widest.usedDispersion,
-		assumesSingleEvents: widest.assumesSingleEvents,
-		borrowed: borrowed !== undefined && widest.usedDispersion === borrowed && borrowed > 1
 	};
 }

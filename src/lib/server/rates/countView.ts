@@ -1,30 +1,41 @@
 import { poissonRateLimits } from '$lib/reliability/poissonRateLimits';
 import type { CountView, RateView } from '../views';
 import type { EventTally } from './eventTallies';
+import { widestRate } from './widestRate';
 
 export const CONFIDENCE = 0.95;
 /** rates are given per 100 observed km */
 export const RATE_UNIT_M = 100_000;
 
+/** A ride, or a part of one, as a rate takes it. */
+export interface CountedRide {
+	readonly tally: EventTally;
+	/** metres on which it would have shown a reference slip */
+	readonly observedM: number;
+}
+
 /**
  * How a set of rides stands: tallies added up, and the rate if every unreviewed event is none (best case)
- * or a slip (worst case).
+ * or a slip (worst case), each with the interval that allows for bursts within rides.
  *
- * @param tallies of the rides that count
- * @param observedM metres on which these rides would have shown a reference slip
+ * @param rides those that count
  */
-export function countView(tallies: readonly EventTally[], observedM: number): CountView {
+export function countView(rides: readonly CountedRide[]): CountView {
 	const sum = (pick: (tally: EventTally) => number) =>
-		tallies.reduce((total, tally) => total + pick(tally), 0);
-	const confirmed = sum((tally) => tally.confirmed);
-	const unreviewed = sum((tally) => tally.unreviewed);
+		rides.reduce((total, { tally }) => total + pick(tally), 0);
+	const rate = (count: (tally: EventTally) => number) =>
+		widestRate(
+			rides
+				.filter(({ observedM }) => observedM > 0)
+				.map(({ tally, observedM }) => ({ count: count(tally), exposure: observedM / RATE_UNIT_M }))
+		);
 	return {
-		confirmed,
-		unreviewed,
+		confirmed: sum((tally) => tally.confirmed),
+		unreviewed: sum((tally) => tally.unreviewed),
 		rejected: sum((tally) => tally.rejected),
 		apart: sum((tally) => tally.apart),
-		bestCase: rateView(confirmed, observedM),
-		worstCase: rateView(confirmed + unreviewed, observedM)
+		bestCase: rate((tally) => tally.confirmed),
+		worstCase: rate((tally) => tally.confirmed + tally.unreviewed)
 	};
 }
 

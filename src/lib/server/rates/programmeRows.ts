@@ -68,7 +68,7 @@ function toRow(
 		totalM: sum((ride) => ride.totalM),
 		observedM,
 		drivenM: sum((ride) => ride.drivenM),
-		counted: countView(tallies, observedM),
+		counted: countView(rides.map((ride, place) => ({ tally: tallies[place], observedM: ride.observedM }))),
 		incidents,
 		example: build.example === 1
 	};
