@@ -1,4 +1,5 @@
 import {
+	bikesToChoose,
 	countComputingAgain,
 	exampleState,
 	getLedger,
@@ -8,7 +9,8 @@ import {
 	listRides,
 	listWheels,
 	removeBrokenUpload,
-	retryImport
+	retryImport,
+	SURFACES
 } from '$lib/server';
 import { actorOf, answered, neededId } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
@@ -29,6 +31,8 @@ export const load: PageServerLoad = ({ url }) => {
 		builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })),
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
+		bikes: bikesToChoose(ledger).map(({ id, name }) => ({ id, name })),
+		surfaces: [...SURFACES],
 		imports: listImports(ledger, { limit: 50 }),
 		computingAgain: countComputingAgain(ledger),
 		example: exampleState(ledger)

@@ -4,7 +4,10 @@ import type { RequestHandler } from './$types';
 
 const LIMIT_BYTES = 8 * 1024;
 
-/** Announces a file: { name, size, wheelId?, riderId?, trainer?, wet?, lapsMeanSlips? } -> { id, offset }. */
+/**
+ * Announces a file: { name, size, wheelId?, bikeId?, riderId?, trainer?, wet?, lapsMeanSlips?, surface?,
+ * loadKg? } -> { id, offset }.
+ */
 export const POST: RequestHandler = ({ request, locals }) =>
 	answerJson(async () => {
 		const actor = actorOf(locals);
