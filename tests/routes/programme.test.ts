@@ -114,7 +114,7 @@ describe('rateRows', () => {
 });
 
 describe('rateScaleEnd', () => {
-	const scale = (...rates: RateView[]) =>
+	const scale = (...rates: WidestRateView[]) =>
 		rateScaleEnd(rates.map((one) => ({ counted: counted(0, one, one) })));
 
 	it('ends at a round number that the limits fit in', () => {
