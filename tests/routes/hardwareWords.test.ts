@@ -121,6 +121,7 @@ describe('stackRows', () => {
 		expect(value('Total measured')).toBe('1 not measured: 141.80 to 142.20 mm');
 		expect(value('Spacer needed')).toBe('0.50 mm, by the drawings');
 		expect(value('From the drawer')).toBe('the drawer makes no such width');
+		expect(value('That spacer moves the rim')).toBe('+0.25 mm added on the left, −0.25 mm on the right');
 		expect(value('End float left')).toBe('not known');
 	});
 
@@ -129,7 +130,7 @@ describe('stackRows', () => {
 			neededMm: -0.3,
 			from: 'measured',
 			choice: null,
-			rimShiftMm: { left: 0, right: 0 }
+			rimShiftMm: null
 		} as const;
 		expect(value('Spacer needed', { spacers })).toBe('0.30 mm too wide, by what was measured');
 		expect(value('From the drawer', { spacers })).toBe('no spacer helps');

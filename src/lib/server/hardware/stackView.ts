@@ -1,5 +1,6 @@
 import { chooseSpacers, type SpacerChoice } from '$lib/hardware/chooseSpacers';
 import { rimShift } from '$lib/hardware/rimShift';
+import { rimShiftOfSpacer } from '$lib/hardware/rimShiftOfSpacer';
 import { STACK_SIDES, type StackSide } from '$lib/hardware/stackElement';
 import { stackUp, type StackUp } from '$lib/hardware/stackUp';
 import { stackWarnings, type StackWarning } from '$lib/hardware/stackWarnings';
@@ -29,8 +30,9 @@ export interface SpacerNeed {
 	from: 'measured' | 'drawn';
 	/** null = the drawer makes no such width, or none helps */
 	choice: SpacerChoice | null;
-	/** how far the rim moves when all of it is added on one side */
-	rimShiftMm: { left: number; right: number };
+	/** how far the rim moves when what the drawer gives, or else what is needed, is added on one side; null when
+	 *  nothing is added */
+	rimShiftMm: { left: number; right: number } | null;
 }
 
 /** One stack with everything that follows from it. */
@@ -123,11 +125,19 @@ function spacerNeed(
 	const neededMm = wantedMm - (measuredMm ?? built.nominalMm);
 	// beyond that it is no question of spacers
 	const sensible = Math.abs(neededMm) <= 50;
+	const choice = sensible ? chooseSpacers(neededMm, limits.spacerToleranceMm, drawer) : null;
+	const addedMm = choice?.totalMm ?? neededMm;
 	return {
 		neededMm,
 		from: measuredMm === null ? 'drawn' : 'measured',
-		choice: sensible ? chooseSpacers(neededMm, limits.spacerToleranceMm, drawer) : null,
-		rimShiftMm: { left: neededMm / 2, right: -neededMm / 2 }
+		choice,
+		rimShiftMm:
+			addedMm > 0
+				? {
+						left: rimShiftOfSpacer(addedMm, 'added on the left'),
+						right: rimShiftOfSpacer(addedMm, 'added on the right')
+					}
+				: null
 	};
 }
 

@@ -33,6 +33,7 @@ export function stackRows(stack: StackView, formats: Formats): StackRow[] {
 		{ name: 'Total measured', value: measured(total, formats), strong: true },
 		{ name: 'Spacer needed', value: spacerWords(stack, formats), strong: true },
 		{ name: 'From the drawer', value: drawerWords(stack, formats) },
+		{ name: 'That spacer moves the rim', value: shiftWords(stack, formats) },
 		{ name: 'Rim offset', hint: '+ is towards the drive side', value: rimWords(stack, formats) },
 		{ name: 'Engagement depth left', value: chainWords(engagementDepth, formats), strong: true },
 		{ name: 'End float left', value: chainWords(endFloat, formats), strong: true }
@@ -77,6 +78,13 @@ function drawerWords({ spacers }: StackView, formats: Formats): string {
 	if (chosen.length === 0) return 'none needed';
 	const off = Math.abs(differenceMm) < 0.005 ? '' : `, ${signed(differenceMm, formats)} off`;
 	return `${chosen.map(({ count, thicknessMm }) => `${formats.number(count)} × ${mm(thicknessMm, formats)}`).join(' + ')}${off}`;
+}
+
+function shiftWords({ spacers }: StackView, formats: Formats): string {
+	if (spacers === null) return 'not known';
+	if (spacers.rimShiftMm === null) return 'nothing is added';
+	const { left, right } = spacers.rimShiftMm;
+	return `${signed(left, formats)} added on the left, ${signed(right, formats)} on the right`;
 }
 
 function rimWords({ rim }: StackView, formats: Formats): string {
