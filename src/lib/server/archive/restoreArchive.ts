@@ -7,6 +7,7 @@ import { migrate, refuseNewer } from '../ledger/migrate';
 import { LEDGER_MIGRATIONS } from '../ledger/migrations';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
+import { faultPoint } from '../store/faultPoint';
 import { archiveTables, quoted, type ArchiveTable } from './archiveTables';
 import { noArchive, tablePath } from './manifest';
 import { openArchive, type OpenArchive } from './openArchive';
@@ -40,9 +41,12 @@ export async function restoreArchive(ledger: Ledger, path: string): Promise<Rest
 	try {
 		await refuseFullDisk(ledger, archive);
 		const rows = await readAside(archive, aside);
+		faultPoint('restore-read');
 		const files = await restoreFiles(ledger, archive);
 		removeFiles = files.remove;
+		faultPoint('restore-files');
 		const tables = takeOver(ledger, aside);
+		faultPoint('restore-done');
 		return { tables, rows, files: files.stored, missing: files.missing, names: archive.manifest.names };
 	} catch (error) {
 		removeFiles();

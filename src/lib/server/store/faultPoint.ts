@@ -16,7 +16,10 @@ export type FaultName =
 	| 'derivation-done'
 	| 'inserting'
 	| 'inserted'
-	| 'insertion-done';
+	| 'insertion-done'
+	| 'restore-read'
+	| 'restore-files'
+	| 'restore-done';
 
 export function faultPoint(name: FaultName): void {
 	if (process.env.SLIP_LEDGER_FAULT === name) process.kill(process.pid, 'SIGKILL');
