@@ -12,6 +12,7 @@ import { randomSlippingSpec } from '../../sample-rides/generator/randomSpecs';
 import { recordLogger } from '../../sample-rides/generator/recordLogger';
 import { simulateRide } from '../../sample-rides/generator/simulateRide';
 import { quantile } from '../../src/lib/drivetrain/median';
+import type { WithLimits } from '../../src/lib/slip/analysis';
 import { analyseRide } from '../../src/lib/slip/analyseRide';
 import { ANALYSIS_VERSION } from '../../src/lib/slip/analysisVersion';
 import { labelledRides, type LabelledRide, type TrueEvent } from './training/labelledRides';
@@ -29,6 +30,9 @@ const LOGGER_TOLERANCE_S = 0.4;
 interface Sizes {
 	readonly ratio: number[];
 	readonly within: number[];
+	readonly torqueRatio: number[];
+	readonly torqueWithin: number[];
+	torqueNotKnown: number;
 	readonly kinds: Map<string, number>;
 }
 
@@ -46,11 +50,31 @@ function addRide(sizes: Sizes, { ride, bike, events }: LabelledRide): void {
 		const { value, lower, upper } = best.overrunCrankDeg;
 		sizes.ratio.push(value / truth.crankDeg);
 		sizes.within.push(lower <= truth.crankDeg && truth.crankDeg <= upper ? 1 : 0);
+		addTorque(sizes, truth, best.hubTorqueNm);
 	}
 	for (const { kind } of found) count(sizes.kinds, `none, called ${kind}`);
 }
 
+/** The simulator's torque is a mean over half a second, the event's one over the last engaged seconds. */
+function addTorque(sizes: Sizes, { hubTorqueNm }: TrueEvent, found: WithLimits | null): void {
+	if (!hubTorqueNm) return;
+	if (!found) {
+		sizes.torqueNotKnown++;
+		return;
+	}
+	sizes.torqueRatio.push(found.value / hubTorqueNm);
+	sizes.torqueWithin.push(found.lower <= hubTorqueNm && hubTorqueNm <= found.upper ? 1 : 0);
+}
+
 const wordOf = ({ kind }: TrueEvent) => (kind === 'failed engagement' ? 'failed pick-up' : kind);
+
+function spread(ratios: readonly number[]): string {
+	return [0.1, 0.5, 0.9].map((share) => `p${100 * share} ${quantile(ratios, share).toFixed(2)}`).join(', ');
+}
+
+function held(within: readonly number[]): string {
+	return `${within.reduce((sum, one) => sum + one, 0)} of ${within.length}`;
+}
 
 function count(kinds: Map<string, number>, key: string): void {
 	kinds.set(key, (kinds.get(key) ?? 0) + 1);
@@ -95,12 +119,23 @@ async function main(): Promise<void> {
 	for (const [name, rides] of sets) {
 		lines.push(`### ${name}`, '');
 		if (rides.length === 0) lines.push('Skipped, the folder is not here.');
-		const sizes: Sizes = { ratio: [], within: [], kinds: new Map() };
+		const sizes: Sizes = {
+			ratio: [],
+			within: [],
+			torqueRatio: [],
+			torqueWithin: [],
+			torqueNotKnown: 0,
+			kinds: new Map()
+		};
 		for (const ride of rides) addRide(sizes, ride);
-		const [p10, p50, p90] = [0.1, 0.5, 0.9].map((share) => quantile(sizes.ratio, share).toFixed(2));
-		const held = sizes.within.reduce((sum, one) => sum + one, 0);
-		lines.push(`- size found / true p10 ${p10}, p50 ${p50}, p90 ${p90}`);
-		lines.push(`- true size within the limits: ${held} of ${sizes.within.length}`);
+		lines.push(`- size found / true ${spread(sizes.ratio)}`);
+		lines.push(`- true size within the limits: ${held(sizes.within)}`);
+		if (sizes.torqueRatio.length > 0) {
+			lines.push(`- hub torque found / true ${spread(sizes.torqueRatio)}`);
+			lines.push(
+				`- true torque within the limits: ${held(sizes.torqueWithin)}; not known ${sizes.torqueNotKnown}`
+			);
+		}
 		for (const [kind, n] of [...sizes.kinds].sort((a, b) => b[1] - a[1])) lines.push(`- ${kind}: ${n}`);
 		lines.push('');
 	}

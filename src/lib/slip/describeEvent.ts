@@ -11,6 +11,8 @@ import type { RideContext } from './rideContext';
 
 /** Accuracy of a power meter; common practice, no source. */
 const TORQUE_ACCURACY = 0.03;
+/** By how much the turn that lets go differs from the seconds before it, as an sd (labelled and generated rides). */
+const TURN_TO_TURN = 0.1;
 
 /** What is known of the whole ride when one of its events is described. */
 export interface RecordingFacts {
@@ -96,7 +98,7 @@ function torqueBefore(context: RideContext, from: number, powerAt: 'crank' | 'hu
 		values.length > 1
 			? Math.sqrt(values.reduce((s, x) => s + (x - value) ** 2, 0) / (values.length - 1))
 			: 0.15 * value;
-	const sd = Math.hypot(spread / Math.sqrt(values.length), TORQUE_ACCURACY * value);
+	const sd = Math.hypot(spread / Math.sqrt(values.length), TORQUE_ACCURACY * value, TURN_TO_TURN * value);
 	return { value, lower: Math.max(0, value - NORMAL_90 * sd), upper: value + NORMAL_90 * sd };
 }
 

@@ -2,8 +2,8 @@
  * Lower edges of the bins of mean hub torque, Nm; the last bin is open upwards. Fixed for every ride and
  * build that is compared: edges chosen after the slips are known would find what one hopes for. Narrow
  * where the kilometres are (nine tenths of those of the example workshop lie below 20 Nm), wide where they
- * are few, and nowhere narrower than the 90 % limits of the torque of one event (about 8 % to either side).
- * (Common practice, no source.)
+ * are few. The torque of one event is known to about 17 % to either side (90 % limits), so an event near an edge may
+ * belong to the bin beside it. (Common practice, no source.)
  */
 export const HUB_TORQUE_EDGES_NM = [0, 4, 8, 12, 16, 20, 25, 30, 40, 60] as const;
 

@@ -41,7 +41,7 @@ export function reasonsFor(context: RideContext, placed: Placed, facts: EventFac
 	if (crankDeg.value < 4 * noiseDeg) {
 		reasons.push(`Against: this recording scatters by about ${noiseDeg.toFixed(0)} degrees a second.`);
 	}
-	if (at(context.sinceRest, facts.from - 1) <= 2)
+	if (facts.kind !== 'failed pick-up' && at(context.sinceRest, facts.from - 1) <= 2)
 		reasons.push('Against: pedalling had only just begun again.');
 	const nearShift = signals.grid.shiftS.find((t) => t >= from - 3 && t <= to + 1);
 	if (nearShift !== undefined) {
@@ -60,6 +60,7 @@ export function reasonsFor(context: RideContext, placed: Placed, facts: EventFac
 }
 
 const WORDS_OF_KIND: Partial<Record<EventKind, string>> = {
+	'failed pick-up': 'For a failed pick-up: it began as pedalling resumed, not under load.',
 	'possible dropped chain':
 		'For a chain that is off: the crank went on turning without load and nobody drove again until the wheel stood.',
 	'possible tyre spin':
