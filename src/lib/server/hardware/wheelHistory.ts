@@ -5,7 +5,7 @@ import type { AxisPiece } from '$lib/hardware/wheelAxis';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import type { Instant } from '../views';
-import { findBike } from './bikeRows';
+import { listBikeRecords } from './bikeRows';
 import { listBuildRecords } from './builds';
 import { axisOfWheel, sumOf, type DistanceSum, type WheelPiece } from './distances';
 import { listPeriods } from './periodRows';
@@ -120,10 +120,11 @@ function correctedDistance(
 ): WheelHistory['corrected'] {
 	const tyreM = findWheel(ledger, wheelId).circumferenceM;
 	const onBikes = listOnBikes(ledger);
+	const sensors = new Map(listBikeRecords(ledger).map(({ id, speedSensor }) => [id, speedSensor]));
 	const sum = { rides: 0, recordedM: 0, correctedM: 0 };
 	for (const { part, startMs, distanceM } of axis) {
 		const on = part && onBikeAt(onBikes, wheelId, startMs);
-		if (!on || findBike(ledger, on.bikeId).speedSensor !== 'rear hub') continue;
+		if (!on || sensors.get(on.bikeId) !== 'rear hub') continue;
 		const { correctedM } = rideDistance(distanceM, { tyreM, deviceM: on.deviceCircumferenceM });
 		if (correctedM === null) continue;
 		sum.rides += 1;
