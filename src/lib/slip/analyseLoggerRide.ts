@@ -9,8 +9,8 @@ import type { RideContext } from './rideContext';
 const PRESSING_W = 30;
 /** One step of a fine ratchet and the scatter of the ratio together; measured on simulated rides at 50 Hz. */
 const SMALLEST_SEEN_DEG = 12;
-/** Accuracy of a torque sensor and of one crank turn as a mean; common practice, no source. */
-const TORQUE_ACCURACY = 0.1;
+/** 90 % limits of one crank turn's mean torque against that of the moment it let go (measured on generated tables). */
+const TORQUE_LIMITS = 0.17;
 
 /** True where crank and wheel were recorded together, fast enough for the logger's own way of finding slips. */
 export function isLoggerRide(ride: Ride): boolean {
@@ -83,7 +83,7 @@ function meanTorque(slip: LoggerSlip, ratio: number, powerAt: 'crank' | 'hub'): 
 	if (!(meanTorqueNm >= 0)) return null;
 	// hubTorque works from power: at 60 rpm a torque of T is a power of 2 pi T
 	const value = hubTorque(2 * Math.PI * meanTorqueNm, 60, ratio, powerAt);
-	return { value, lower: (1 - TORQUE_ACCURACY) * value, upper: (1 + TORQUE_ACCURACY) * value };
+	return { value, lower: (1 - TORQUE_LIMITS) * value, upper: (1 + TORQUE_LIMITS) * value };
 }
 
 function reasonsFor(slip: LoggerSlip): string[] {
