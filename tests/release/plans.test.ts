@@ -1,4 +1,6 @@
 import { expect, test } from 'vitest';
+import { sequentialPlanRisks } from '$lib/reliability/sequentialPlanRisks';
+import { criteriaProblems } from '$lib/release/criteriaProblems';
 import { planDistance } from '$lib/release/planDistance';
 import { releaseState } from '$lib/release/releaseState';
 import { planLines, sequentialCourse } from '$lib/release/sequentialCourse';
@@ -47,18 +49,36 @@ test('Weeks and ridden distance are not made up where pace or share are not know
 });
 
 test('A sequential plan passes without a slip at the distance of its lower line', () => {
-	// Wald 1947 for 1 against 3 per 1000 km, both risks 10 %: slope 2 / ln 3 = 1.820, intercepts -2 and 2,
-	// so without a slip it passes at 2 / 1.820 = 1.0986 thousand km
+	// Wald 1947 for 1 against 3 per 1000 km, both risks 10 %: slope 2 / ln 3 = 1.820, intercepts -2 and 2, so
+	// without a slip it would pass at 1.0986 thousand km; lines that keep the true risks lie a little further out
 	const lines = planLines(SEQUENTIAL, PLAN)!;
-	expect(sequentialCourse(lines, [], 1_090_000).state).toBe('continue');
-	expect(sequentialCourse(lines, [], 1_100_000)).toMatchObject({ state: 'pass' });
-	expect(sequentialCourse(lines, [], 1_100_000).endedAtM! / 1e6).toBeCloseTo(1.0986, 4);
+	expect(lines.slope).toBeCloseTo(2 / Math.log(3), 9);
+	const passesAtM = sequentialCourse(lines, [], 0).passesAtM!;
+	expect(passesAtM / 1e6).toBeGreaterThanOrEqual(1.0986);
+	expect(passesAtM / 1e6).toBeLessThan(1.4);
+	expect(sequentialCourse(lines, [], passesAtM - 1).state).toBe('continue');
+	expect(sequentialCourse(lines, [], passesAtM)).toMatchObject({ state: 'pass', endedAtM: passesAtM });
 });
 
-test('Three slips at once fail it, and later kilometres do not save it', () => {
+test('The true risks of the plan are at most those asked for', () => {
 	const lines = planLines(SEQUENTIAL, PLAN)!;
-	const slips = [10 * KM, 20 * KM, 30 * KM];
-	expect(sequentialCourse(lines, slips, 40 * KM)).toMatchObject({ state: 'fail', endedAtM: 30 * KM });
+	expect(sequentialPlanRisks(lines, 3).pass).toBeLessThanOrEqual(0.1);
+	expect(sequentialPlanRisks(lines, 1).fail).toBeLessThanOrEqual(0.1);
+});
+
+test('A plan too short to keep both risks is refused before the test', () => {
+	const plan = { ...PLAN, longestObservedM: 900_000 };
+	expect(criteriaProblems({ ...SEQUENTIAL, plan })).toEqual([
+		expect.stringContaining('No plan of this length')
+	]);
+	expect(criteriaProblems(SEQUENTIAL)).toEqual([]);
+});
+
+test('Slips at once fail it, and later kilometres do not save it', () => {
+	const lines = planLines(SEQUENTIAL, PLAN)!;
+	const slips = [10 * KM, 20 * KM, 30 * KM, 35 * KM];
+	expect(sequentialCourse(lines, slips, 40 * KM)).toMatchObject({ state: 'fail' });
+	expect(sequentialCourse(lines, slips.slice(0, 1), 40 * KM).state).toBe('continue');
 	expect(sequentialCourse(lines, slips, 8_000_000).state).toBe('fail');
 });
 
@@ -69,7 +89,7 @@ test('A slip after it has passed does not reopen it', () => {
 
 test('Unreviewed events that would make it fail ask for review first', () => {
 	const wheels = [{ name: 'Wheel 1', observedM: 40 * KM }];
-	const slipsAtObservedM = [10 * KM, 20 * KM, 30 * KM];
+	const slipsAtObservedM = [10 * KM, 20 * KM, 30 * KM, 35 * KM];
 	const state = (confirmedAtObservedM: number[], unreviewed: number) =>
 		sequentialPlanState(
 			SEQUENTIAL,

@@ -1,5 +1,6 @@
 import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
 import type { ReleaseCriteria } from './criteria';
+import { planLines } from './sequentialCourse';
 
 const UNIT_M = 1_000_000;
 
@@ -64,6 +65,11 @@ export function criteriaProblems(criteria: ReleaseCriteria): string[] {
 		say(
 			!(plan.longestObservedM > 0 && plan.longestObservedM <= 1e9),
 			'The longest distance must be above 0 km.'
+		);
+		if (problems.length > 0) return problems;
+		say(
+			planLines(criteria, plan) === null,
+			'No plan of this length keeps both risks: let it run longer, or tell rates apart that lie further from each other.'
 		);
 	}
 	return problems;

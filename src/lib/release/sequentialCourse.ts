@@ -1,4 +1,5 @@
-import { sequentialPlan, type SequentialPlan as PlanLines } from '$lib/reliability/sequentialPlan';
+import type { SequentialPlan as PlanLines } from '$lib/reliability/sequentialPlan';
+import { sequentialPlanKeepingRisks } from '$lib/reliability/sequentialPlanKeepingRisks';
 import { passExposure, sequentialState } from '$lib/reliability/sequentialState';
 import type { ReleaseCriteria, SequentialPlan } from './criteria';
 
@@ -13,12 +14,15 @@ export interface SequentialCourse {
 	readonly passesAtM: number | null;
 }
 
-/** The two lines of the plan, in slips and 1000 observed km; null when no such plan exists. */
+/**
+ * The two lines of the plan, in slips and 1000 observed km, drawn so that its true risks are at most those asked
+ * for; null when none of this length keeps both.
+ */
 export function planLines(
 	criteria: Pick<ReleaseCriteria, 'rateAtMostPerThousandKm' | 'confidence'>,
 	plan: SequentialPlan
 ): PlanLines | null {
-	return sequentialPlan(
+	const kept = sequentialPlanKeepingRisks(
 		{
 			goodRate: plan.goodPerThousandKm,
 			badRate: criteria.rateAtMostPerThousandKm,
@@ -27,6 +31,7 @@ export function planLines(
 		},
 		plan.longestObservedM / UNIT_M
 	);
+	return kept && kept.plan;
 }
 
 /**
