@@ -147,6 +147,7 @@ describe('splitRide', () => {
 		splitRide(test.ledger, test.actor, rideId);
 		joinRide(test.ledger, test.actor, rideId);
 		expect(sums(test)).toEqual([none, none]);
+		expect(rowsOf(test.ledger, 'SELECT * FROM ride_part')).toEqual([]);
 		expect(() => joinRide(test.ledger, test.actor, rideId)).toThrow('not split');
 		splitRide(test.ledger, test.actor, rideId);
 		assignRide(test.ledger, test.actor, rideId, { buildId });
