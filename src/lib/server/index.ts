@@ -200,3 +200,8 @@ export {
 export { plannerView, type PlannerView } from './release/plannerView';
 export type { CriterionState, ReleaseCriteria } from '$lib/release/criteria';
 export { recordToSign, releaseView, type ReleaseView } from './release/releaseView';
+
+// the report
+export { CHART_NAMES, chartCsv, type ChartName } from './report/chartCsv';
+export { reportJson } from './report/reportJson';
+export { reportView, type ReportView } from './report/reportView';

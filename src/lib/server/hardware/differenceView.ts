@@ -38,14 +38,18 @@ export interface BuildDifferenceView {
 export function differenceView(ledger: Ledger, buildId: number): BuildDifferenceView | null {
 	const { revisionOf, copiedFrom } = findBuild(ledger, buildId);
 	const predecessorId = revisionOf ?? copiedFrom;
-	if (predecessorId === null) return null;
-	const bills = [billView(ledger, predecessorId), billView(ledger, buildId)] as const;
+	return predecessorId === null ? null : differenceBetween(ledger, predecessorId, buildId);
+}
+
+/** What is different on one build and on another, whether the one goes back to the other or not. */
+export function differenceBetween(ledger: Ledger, beforeId: number, afterId: number): BuildDifferenceView {
+	const bills = [billView(ledger, beforeId), billView(ledger, afterId)] as const;
 	const parts = buildDifference(billEntries(bills[0]), billEntries(bills[1]));
-	const torques = torqueDifference(torqueView(ledger, predecessorId), torqueView(ledger, buildId));
-	const before = buildContents(ledger, predecessorId)!.stepHubDeg;
-	const after = buildContents(ledger, buildId)!.stepHubDeg;
+	const torques = torqueDifference(torqueView(ledger, beforeId), torqueView(ledger, afterId));
+	const before = buildContents(ledger, beforeId)!.stepHubDeg;
+	const after = buildContents(ledger, afterId)!.stepHubDeg;
 	return {
-		predecessor: { id: predecessorId, name: findBuild(ledger, predecessorId).name },
+		predecessor: { id: beforeId, name: findBuild(ledger, beforeId).name },
 		parts: parts.flatMap(toPartChange),
 		sameParts: parts.filter(({ change }) => change === 'same').length,
 		torques: torques.flatMap(toTorqueChange),

@@ -76,7 +76,7 @@ function fileHashes(ledger: Ledger): ReadonlyMap<number, string> {
 }
 
 /** JSON has no Infinity: what has no bound is null there. */
-function bounded(value: unknown): unknown {
+export function bounded(value: unknown): unknown {
 	if (typeof value === 'number') return Number.isFinite(value) ? value : null;
 	if (Array.isArray(value)) return value.map(bounded);
 	if (value && typeof value === 'object')

@@ -1,0 +1,22 @@
+import { getLedger, getSettings, listBuilds, reportView } from '$lib/server';
+import { createFormats } from '$lib/ui/formats';
+import { preferredLocale } from '$lib/ui/preferredLocale';
+import { askedReport } from './askedReport';
+import { reportQuery } from './reportQuery';
+import type { PageServerLoad } from './$types';
+
+export const load: PageServerLoad = ({ url, request }) => {
+	const ledger = getLedger();
+	const builds = listBuilds(ledger).map(({ id, name }) => ({ id, name }));
+	const asked = askedReport(url.searchParams, builds);
+	if (!asked) return { builds, view: null, query: '' };
+	const { before, policy } = asked;
+	const [after] = asked.afters;
+	const locale = preferredLocale(request.headers.get('accept-language'));
+	const words = createFormats(locale, getSettings(ledger).timeZone);
+	return {
+		builds,
+		view: reportView(ledger, before.id, after.id, policy, words),
+		query: reportQuery(before, [after], policy)
+	};
+};

@@ -1,0 +1,49 @@
+import { error } from '@sveltejs/kit';
+import type { ComparisonPolicy } from '$lib/server';
+
+interface Named {
+	readonly id: number;
+	readonly name: string;
+}
+
+/** What an address asks for: the build that is replaced, those set against it, and how is counted. */
+export interface AskedReport {
+	readonly before: Named;
+	/** at least one; a report is about the first, charts show all */
+	readonly afters: readonly Named[];
+	readonly policy: ComparisonPolicy;
+}
+
+/**
+ * Reads `?before=1&after=3` (after may be repeated), `unit` and `shown` as on the page "Build against build".
+ *
+ * @param builds of the ledger
+ * @returns null when no build is named: then the page asks which
+ * @throws 404 for a build that does not exist, 400 for a build against itself or only one of the two
+ */
+export function askedReport(asked: URLSearchParams, builds: readonly Named[]): AskedReport | null {
+	const named = (name: string) =>
+		asked
+			.getAll(name)
+			.filter((value) => value !== '')
+			.map((value) => {
+				const build = /^\d{1,15}$/.test(value) ? builds.find(({ id }) => id === Number(value)) : undefined;
+				if (!build) error(404, 'One of the builds of this report is not in the ledger.');
+				return { id: build.id, name: build.name };
+			});
+	const [before] = named('before');
+	const afters = named('after');
+	if (!before && afters.length === 0) return null;
+	if (!before || afters.length === 0)
+		error(400, 'A report needs two builds: the one before and the one after.');
+	const ids = [before, ...afters].map(({ id }) => id);
+	if (new Set(ids).size < ids.length) error(400, 'A build cannot be set against itself.');
+	return {
+		before,
+		afters,
+		policy: {
+			unit: asked.get('unit') === 'episodes' ? 'episodes' : 'slips',
+			shown: asked.get('shown') === 'confirmed' ? 'confirmed' : 'found'
+		}
+	};
+}

@@ -1,0 +1,11 @@
+import type { BuildAgainstBuild } from '$lib/server';
+import type { ComparisonView } from '$lib/server/views';
+
+/** The step lines as their chart takes them: one a build and wheel, dashed by build. */
+export function ageLinesOf(lines: ComparisonView['lines'], { builds }: BuildAgainstBuild) {
+	return lines.map((line) => ({
+		...line,
+		key: `${line.buildId}-${line.wheelId}`,
+		dash: builds.findIndex(({ id }) => id === line.buildId)
+	}));
+}

@@ -1,0 +1,50 @@
+import type { BuildAgainstBuild } from '$lib/server';
+import type { Formats } from '$lib/ui/formats';
+
+export type BinKind = 'overAge' | 'overTorque' | 'overHours';
+
+/** What a chart of bins is called, what its axis says and what stands under its bins. */
+export interface BinLabels {
+	readonly id: string;
+	readonly title: string;
+	readonly axis: string;
+	/** of the longest series; where another ends earlier it has none */
+	readonly bins: readonly string[];
+}
+
+export function binLabels(told: BuildAgainstBuild, kind: BinKind, formats: Formats): BinLabels {
+	const longest = told.builds
+		.map((build) => build[kind])
+		.reduce((most, bins) => (bins.length > most.length ? bins : most), []);
+	const edge = EDGES[kind];
+	return {
+		...NAMES[kind](formats.km(told.binM)),
+		bins: longest.map(({ from, to }) =>
+			from === null ? '?' : `${formats.number(edge(from))}${to === null ? '+' : ''}`
+		)
+	};
+}
+
+const EDGES: Readonly<Record<BinKind, (value: number) => number>> = {
+	overAge: (metres) => metres / 1000,
+	overTorque: (newtonMetres) => newtonMetres,
+	overHours: (hour) => hour + 1
+};
+
+const NAMES: Readonly<Record<BinKind, (bin: string) => Omit<BinLabels, 'bins'>>> = {
+	overAge: (bin) => ({
+		id: 'over-age',
+		title: 'Over the kilometres since the build was fitted',
+		axis: `km since fitting, bins of ${bin}`
+	}),
+	overTorque: () => ({
+		id: 'over-torque',
+		title: 'By hub torque when the slip began',
+		axis: 'mean hub torque from, Nm (?: not known)'
+	}),
+	overHours: () => ({
+		id: 'over-hours',
+		title: 'By hour of the ride',
+		axis: 'hour of the ride, by the clock'
+	})
+};

@@ -1,0 +1,82 @@
+import { sum } from 'd3';
+import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
+import RateInterval from '$lib/charts/RateInterval.svelte';
+import RatesByBin from '$lib/charts/RatesByBin.svelte';
+import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
+import type { BuildAgainstBuild, ChartName } from '$lib/server';
+import type { ComparisonView } from '$lib/server/views';
+import type { Formats } from '$lib/ui/formats';
+import { scaleEndOf } from '../../rateScaleEnd';
+import { ageCurves } from './ageCurves';
+import { ageLinesOf } from './ageLinesOf';
+import { binLabels, type BinKind } from './binLabels';
+import { rateRowsOf } from './rateRowsOf';
+import { standaloneSvg } from './standaloneSvg';
+
+const WIDTH = 720;
+const BINS: Partial<Record<ChartName, BinKind>> = {
+	'over-age': 'overAge',
+	'over-torque': 'overTorque',
+	'over-hours': 'overHours'
+};
+
+/** A chart of the comparison as a drawing that stands by itself, in words and figures of these formats. */
+export function chartSvg(
+	name: ChartName,
+	told: BuildAgainstBuild,
+	lines: ComparisonView['lines'],
+	formats: Formats
+): string {
+	const counted =
+		told.policy.shown === 'found' ? 'Unreviewed events count as slips.' : 'Only confirmed slips count.';
+	const names = told.builds.map((build, place) => `${place + 1} ${build.name}`).join(', ');
+	const kind = BINS[name];
+	if (kind) {
+		const { id, title, axis, bins } = binLabels(told, kind, formats);
+		const series = told.builds.map((build) => ({
+			name: build.name,
+			rates: build[kind].map(({ rate }) => rate)
+		}));
+		const said = `${title}: slips per 100 observed km, 95 % limits. ${names}. ${counted}`;
+		return standaloneSvg(
+			RatesByBin,
+			{ id, label: said, bins, axis, series, width: WIDTH, formats },
+			['RatesByBin'],
+			said
+		);
+	}
+	if (name === 'rates') {
+		const rows = told.builds.flatMap((build) => rateRowsOf(build, true));
+		const scaleEnd = scaleEndOf(told.builds.flatMap(({ worst, best }) => [worst.pooled, best.pooled]));
+		const said = `Slips per 100 observed km with 95 % limits. ${names}.`;
+		return standaloneSvg(
+			RateInterval,
+			{ label: said, rows, scaleEnd, width: WIDTH, formats },
+			['RateInterval'],
+			said
+		);
+	}
+	if (name === 'mean-slips') {
+		const said = `Mean number of slips of one wheel against its distance since fitting, 95 % limits. ${names}. ${counted}`;
+		return standaloneSvg(
+			CumulativeCurve,
+			{
+				label: said,
+				axis: 'km of the wheel since the build was fitted',
+				curves: ageCurves(told),
+				width: WIDTH,
+				formats
+			},
+			['CumulativeCurve'],
+			said
+		);
+	}
+	const observedM = sum(lines, ({ observed }) => sum(observed, ({ fromM, toM }) => toM - fromM));
+	const said = `Counted slips against the distance since fitting, on ${formats.km(observedM)} observed. ${names}.`;
+	return standaloneSvg(
+		SlipsOverDistance,
+		{ lines: ageLinesOf(lines, told), width: WIDTH, formats },
+		['SlipsOverDistance', 'SlipGlyph'],
+		said
+	);
+}

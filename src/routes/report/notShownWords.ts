@@ -1,0 +1,84 @@
+import type { ReportView } from '$lib/server';
+import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
+import { LEAST_REPORTED_DEG } from '$lib/slip/reportLimits';
+import { falseAlarmWords } from '$lib/ui/falseAlarmWords';
+import type { Formats } from '$lib/ui/formats';
+
+/** with fewer wheels nothing is known of how far hubs of one build differ */
+const WHEELS_FOR_SPREAD = 5;
+
+/** What the rides of this report did not show, with its figures, one sentence a point. */
+export function notShownWords(view: ReportView, formats: Formats): string[] {
+	return [
+		...unobserved(view, formats),
+		...notCompared(view, formats),
+		torque(view, formats),
+		...fewWheels(view, formats),
+		`A slip of fewer than ${REFERENCE_SLIP_CRANK_DEG} crank degrees is in no rate here, and below ${LEAST_REPORTED_DEG} crank degrees nothing is reported: roads and sensors make as much without a slip. "Observed" aims at finding 90 % of slips of ${REFERENCE_SLIP_CRANK_DEG} crank degrees; in tests with slips put into rides it was about 85 %, less within shifts, sprints and restarts.`,
+		`${falseAlarmWords(view.falseAlarms.pooled, formats)} False alarms pull a ratio of two builds towards 1.`,
+		...reported(view, formats),
+		`Where ${view.before.name} came in because it slipped, its rate tells of worn hardware, not of a new part. A low rate on these kilometres does not show that it stays low on later ones.`,
+		'Not looked for: failure to disengage, drag, a ring that creeps in the shell, cracks.'
+	];
+}
+
+function unobserved({ before, after }: ReportView, formats: Formats): string[] {
+	return [before, after].map(({ name, totalM, observedM }) =>
+		totalM > 0
+			? `Of the ${formats.km(totalM)} that count for ${name}, ${formats.km(Math.max(0, totalM - observedM))} (${formats.share(Math.max(0, totalM - observedM) / totalM)}) could not have shown a slip of the reference size; nothing is said of them.`
+			: `No ride counts for ${name}.`
+	);
+}
+
+function notCompared({ told, before, after }: ReportView, formats: Formats): string[] {
+	const { expected } = told.against[0].decides;
+	if (expected.notComparedM <= 0) return [];
+	const slips =
+		expected.slipsNotCompared > 0
+			? ` ${formats.number(expected.slipsNotCompared)} of the slips of ${after.name} lie there.`
+			: '';
+	return [
+		`${formats.km(expected.notComparedM)} of the ${formats.km(expected.comparedM + expected.notComparedM)} observed on ${after.name} could not be set against ${before.name}, which was hardly ridden at that torque and age: ${expected.leftOut.map(({ torque: group, observedM }) => `${group} (${formats.km(observedM)})`).join(', ')} and others like it.${slips}`
+	];
+}
+
+function torque({ coverage, before, after }: ReportView, formats: Formats): string {
+	if (coverage.fromNm === null || coverage.highestNm === null)
+		return `No counted slip of ${before.name} has a known hub torque, so it cannot be said whether ${after.name} was ridden as hard.`;
+	const unknown =
+		coverage.slipsWithoutTorque > 0
+			? ` Of ${formats.number(coverage.slipsWithoutTorque)} of its slips the torque is not known.`
+			: '';
+	const highest =
+		coverage.highestNm === coverage.fromNm
+			? ''
+			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)} Nm on, where its hardest slips lie`;
+	return `${before.name} slipped from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of the bin); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
+}
+
+function some(metres: number, formats: Formats): string {
+	return metres > 0 ? formats.km(metres) : 'no distance';
+}
+
+function fewWheels({ told }: ReportView, formats: Formats): string[] {
+	const few = told.builds
+		.map(({ name, worst }) => ({ name, count: worst.wheels.length }))
+		.filter(({ count }) => count < WHEELS_FOR_SPREAD);
+	if (few.length === 0) return [];
+	const each = few.map(
+		({ name, count }) =>
+			`${name} on ${count === 0 ? 'no wheel' : count === 1 ? 'one wheel' : `${formats.number(count)} wheels`}`
+	);
+	return [
+		`Ridden were ${each.join(' and ')}: how far hubs of one build differ from each other is not known from so few.`
+	];
+}
+
+function reported({ before, after }: ReportView, formats: Formats): string[] {
+	return [before, after]
+		.filter(({ incidents }) => incidents.counted > 0)
+		.map(({ name, incidents }) => {
+			const open = incidents.open > 0 ? `, ${formats.number(incidents.open)} of them still open` : '';
+			return `Reported of ${name} without a ride file: ${formats.number(incidents.counted)} ${incidents.counted === 1 ? 'slip' : 'slips'}${open}. Such reports are in no rate.`;
+		});
+}
