@@ -2,6 +2,7 @@ import type { RideContext } from './rideContext';
 import { excessDeg, higherOf, lowerOf, type Candidate } from './findCandidates';
 import { gearFeatures, GEAR_FEATURES } from './gearFeatures';
 import { motionFeatures, MOTION_FEATURES } from './motionFeatures';
+import { stateFeatures, STATE_FEATURES } from './stateFeatures';
 import { powerFeatures, POWER_FEATURES } from './powerFeatures';
 
 /** Where a candidate lies and what it is measured against. */
@@ -32,7 +33,12 @@ const SIZE_FEATURES = [
 	'missing records near',
 	'seconds since rest',
 	'seconds until rest',
-	'since rest before onset'
+	'since rest before onset',
+	'cadence dips of the ride',
+	'ratio dips of the ride',
+	'deg at peak in dips of the ride',
+	'deg against cadence in dips of the ride',
+	'cadence by the turn'
 ];
 const PROFILE_FROM = -4;
 const PROFILE_TO = 6;
@@ -47,7 +53,8 @@ export const FEATURE_NAMES: readonly string[] = [
 	...PROFILE_FEATURES,
 	...POWER_FEATURES,
 	...MOTION_FEATURES,
-	...GEAR_FEATURES
+	...GEAR_FEATURES,
+	...STATE_FEATURES
 ];
 
 /** Puts a candidate in its place: peak second and engaged ratios around it. */
@@ -94,12 +101,19 @@ export function candidateFeatures(context: RideContext, placed: Placed): Float64
 		missing,
 		at(context.sinceRest, peak),
 		at(context.untilRest, to),
-		at(context.sinceRest, from - 1)
+		at(context.sinceRest, from - 1),
+		context.dips.cadence,
+		context.dips.ratio,
+		excessDeg(signals, peak, peak, high) / (6 * cadenceRpm[peak] * (0.01 + context.dips.ratio)),
+		(cadenceRpm[peak] - Math.max(at(cadenceRpm, peak - 1) || 0, at(cadenceRpm, peak + 1) || 0)) /
+			(cadenceRpm[peak] * (0.01 + context.dips.cadence)),
+		context.byTurn ? 1 : 0
 	];
 	for (let k = PROFILE_FROM; k <= PROFILE_TO; k++) out.push(ratioExcess(context, peak + k, high));
 	powerFeatures(context, placed, out);
 	motionFeatures(context, placed, out);
 	gearFeatures(context, placed, out);
+	stateFeatures(context, placed, out);
 	return Float64Array.from(out);
 }
 

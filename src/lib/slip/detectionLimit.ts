@@ -23,15 +23,37 @@ export function detectionLimit(context: RideContext): Float64Array {
 	const out = new Float64Array(context.signals.grid.seconds).fill(NaN);
 	if (isPowerSlow(context.response)) return out;
 	const model = observedModel as ObservedModel;
-	const { pressing, grid } = context.signals;
+	const { grid } = context.signals;
+	const canSlip = observable(context);
 	const columns = observationFeatures(context);
 	const row = new Float64Array(columns.length);
 	for (let t = 0; t < grid.seconds; t++) {
-		if (!pressing[t] || Number.isNaN(grid.powerW[t])) continue;
+		if (!canSlip[t]) continue;
 		for (let k = 0; k < row.length; k++) row[k] = columns[k][t];
 		const short = model.leastLogOdds - treeLogOdds(model, row);
 		const limitDeg = REFERENCE_SLIP_CRANK_DEG * Math.exp(short / model.sizeSlope);
 		if (limitDeg <= LARGEST_DEG) out[t] = Math.max(LEAST_REPORTED_DEG, limitDeg);
+	}
+	return out;
+}
+
+/** So long after a large excess the rider may not press because of it. */
+const STARTLED_S = 3;
+
+/**
+ * Seconds in which the rider presses and power is recorded, so that a slip could happen and show. Around a large
+ * excess what was before it counts, because a slip must not decide whether its own second is observed.
+ *
+ * @param context what was learned of the ride
+ * @returns 1 where a slip could show, one a second
+ */
+export function observable(context: RideContext): Uint8Array {
+	const { pressing, grid } = context.signals;
+	const out = pressing.map((presses, t) => (presses && !Number.isNaN(grid.powerW[t]) ? 1 : 0));
+	for (const { from, to, carefulDeg } of context.candidates) {
+		if (carefulDeg < LEAST_REPORTED_DEG || from < 1 || !out[from - 1]) continue;
+		const end = Math.min(grid.seconds - 1, to + STARTLED_S);
+		for (let t = from; t <= end; t++) if (!Number.isNaN(grid.powerW[t] + grid.cadenceRpm[t])) out[t] = 1;
 	}
 	return out;
 }

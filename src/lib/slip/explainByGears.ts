@@ -50,7 +50,7 @@ export function explainByGears(context: RideContext, placed: Placed): Explanatio
 }
 
 /** Known gears in the range of these seconds, and the ratios just before and after, which may be unknown gears. */
-function gearsNear(context: RideContext, placed: Placed, from: number, to: number): Float64Array {
+export function gearsNear(context: RideContext, placed: Placed, from: number, to: number): Float64Array {
 	let low = Infinity;
 	let high = -Infinity;
 	for (let t = from; t <= to; t++) {

@@ -1,4 +1,5 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import { cadenceByTurn } from '$lib/drivetrain/cadenceByTurn';
 import type { DriveSignals } from '$lib/drivetrain/driveSignals';
 import { followRatios } from '$lib/drivetrain/followRatios';
 import { learnRatios, type LearnedRatio } from '$lib/drivetrain/learnRatios';
@@ -9,6 +10,8 @@ import { baselines, type Baselines } from './baselines';
 import { findCandidates, type Candidate } from './findCandidates';
 import { localNoise } from './localNoise';
 import { localPowerNoise } from './localPowerNoise';
+import { sideMean } from './sideMean';
+import { rideDips, type RideDips } from './rideDips';
 import { rideResponse, type RideResponse } from './rideResponse';
 
 /** Everything that is learned of one ride before any excess is judged. */
@@ -27,6 +30,8 @@ export interface RideContext {
 	readonly noise: Float64Array;
 	/** typical relative change of power from one pressing second to the next around each second */
 	readonly powerNoise: Float64Array;
+	/** mean power of the pressing seconds on both sides of each second, W */
+	readonly powerAround: Float64Array;
 	readonly candidates: readonly Candidate[];
 	/** seconds since the crank last stood or the rider last did not press, counted up to 60 */
 	readonly sinceRest: Uint8Array;
@@ -34,9 +39,14 @@ export interface RideContext {
 	/** power in pressing, W; NaN without power */
 	readonly usualPowerW: number;
 	readonly response: RideResponse;
+	readonly dips: RideDips;
+	/** cadence comes from one signal a crank turn */
+	readonly byTurn: boolean;
 }
 
 const LONGEST_S = 60;
+const POWER_REACH_S = 8;
+const POWER_GAP_S = 2;
 
 /** Learns a ride: ratios, path through them, noise, rests, candidates. */
 export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext {
@@ -56,10 +66,17 @@ export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext
 		gearRatios: knownRatios(ratios, recordedRatios, named, bike),
 		noise: localNoise(signals),
 		powerNoise: localPowerNoise(signals),
+		powerAround: sideMean(
+			powerW.map((watts, t) => (signals.pressing[t] ? watts : NaN)),
+			POWER_REACH_S,
+			POWER_GAP_S
+		),
 		candidates,
 		sinceRest: restDistance(signals.pressing, 1),
 		untilRest: restDistance(signals.pressing, -1),
-		response: rideResponse(signals),
+		response: rideResponse(signals, candidates),
+		dips: rideDips(signals, candidates),
+		byTurn: cadenceByTurn(signals.grid.cadenceRpm),
 		usualPowerW: median(powerW.filter((watts, t) => signals.pressing[t] && watts > 0))
 	};
 }

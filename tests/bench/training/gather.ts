@@ -4,7 +4,7 @@ import { secondGrid } from '../../../src/lib/drivetrain/secondGrid';
 import { candidateFeatures, placeCandidate } from '../../../src/lib/slip/candidateFeatures';
 import { reportSizeDeg } from '../../../src/lib/slip/reportSizeDeg';
 import { rideContext } from '../../../src/lib/slip/rideContext';
-import { observationRows } from './observationRows';
+import { observationRows, type ObservationRows } from './observationRows';
 import type { LabelledRide, TrueEvent } from './labelledRides';
 
 /** All candidates of one ride with what they were. */
@@ -22,7 +22,7 @@ export interface GatheredRide {
 	/** index in events of the slip that it is, -1 = none, -2 = counted neither way */
 	readonly truth: number[];
 	/** observation features of the second in which each event begins */
-	readonly observation: Float64Array[];
+	readonly observation: ObservationRows;
 }
 
 const TOLERANCE_S = 3;
@@ -32,8 +32,8 @@ const LEAST_GATHERED_DEG = 36;
 /** a slip that leaves less than this is not taught as one: nothing of it can be seen */
 const LEAST_TAUGHT_DEG = 18;
 
-/** Finds the candidates of a ride and sets them beside the truth. */
-export function gather(labelled: LabelledRide): GatheredRide {
+/** Finds the candidates of a ride and sets them beside the truth; `wantsAlong` for rides whose share is judged. */
+export function gather(labelled: LabelledRide, wantsAlong = false): GatheredRide {
 	const { ride, bike, events } = labelled;
 	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
 	const context = rideContext(driveSignals(grid), bike);
@@ -47,7 +47,7 @@ export function gather(labelled: LabelledRide): GatheredRide {
 		overrunDeg: [],
 		sizeDeg: [],
 		truth: [],
-		observation: observationRows(context, events)
+		observation: observationRows(context, labelled, events, wantsAlong)
 	};
 	for (const candidate of context.candidates) {
 		const placed = placeCandidate(context, candidate);

@@ -1,5 +1,6 @@
 import type { Random } from '../../../sample-rides/generator/random';
 import type { TreeModel } from '../../../src/lib/slip/model/treeModel';
+import { binOf, BINS, cutPoints } from './treeBins';
 
 /**
  * Gradient-boosted trees on binned values with logistic loss (Friedman, Greedy function approximation, Annals of
@@ -23,7 +24,6 @@ export interface GrowOptions {
 	readonly offset?: Float64Array;
 }
 
-const BINS = 64;
 const UNEXPLAINED = 0.05;
 
 interface Node {
@@ -49,9 +49,10 @@ export function growTrees(
 	const count = rows.length;
 	const features = options.names.length;
 	const cuts = Array.from({ length: features }, (_, f) => cutPoints(rows, f, chance));
+	// one row after the other, because a row's features are looked at together
 	const bins = new Uint8Array(count * features);
-	for (let f = 0; f < features; f++) {
-		for (let i = 0; i < count; i++) bins[f * count + i] = binOf(rows[i][f], cuts[f]);
+	for (let i = 0; i < count; i++) {
+		for (let f = 0; f < features; f++) bins[i * features + f] = binOf(rows[i][f], cuts[f]);
 	}
 	let positive = 0;
 	let total = 0;
@@ -82,8 +83,8 @@ export function growTrees(
 		}
 		const columns: number[] = [];
 		for (let f = 0; f < features; f++) if (chance.next() < options.columnShare) columns.push(f);
-		const nodes = growTree(Int32Array.from(chosenRows), columns, bins, count, gradient, hessian, options);
-		for (let i = 0; i < count; i++) sum[i] += valueOf(nodes, bins, count, i);
+		const nodes = growTree(Int32Array.from(chosenRows), columns, bins, gradient, hessian, options);
+		for (let i = 0; i < count; i++) sum[i] += valueOf(nodes, bins, i * features);
 		trees.push(compact(nodes, cuts));
 	}
 	return { names: [...options.names], bias, trees };
@@ -93,43 +94,39 @@ function growTree(
 	rows: Int32Array,
 	columns: readonly number[],
 	bins: Uint8Array,
-	count: number,
 	gradient: Float64Array,
 	hessian: Float64Array,
 	options: GrowOptions
 ): Node[] {
+	const features = options.names.length;
+	const chosen = Int32Array.from(columns);
 	const nodes: Node[] = [leaf(-Infinity, Infinity)];
 	for (const i of rows) {
 		nodes[0].gradient += gradient[i];
 		nodes[0].hessian += hessian[i];
 	}
-	let open = [0];
-	const nodeOf = new Int32Array(rows.length);
-	for (let level = 0; level < options.depth && open.length > 0; level++) {
-		const slot = new Int32Array(nodes.length).fill(-1);
-		open.forEach((node, k) => (slot[node] = k));
-		const best = open.map(() => ({ gain: 1e-6, feature: -1, bin: 0, missingLeft: false, gl: 0, hl: 0 }));
-		const histogram = new Float64Array(open.length * BINS * 2);
-		for (const f of columns) {
-			histogram.fill(0);
-			const offset = f * count;
-			for (let k = 0; k < rows.length; k++) {
-				const at = slot[nodeOf[k]];
-				if (at < 0) continue;
-				const cell = (at * BINS + bins[offset + rows[k]]) * 2;
-				histogram[cell] += gradient[rows[k]];
-				histogram[cell + 1] += hessian[rows[k]];
-			}
-			open.forEach((node, k) => bestSplit(nodes[node], histogram, k * BINS * 2, f, options, best[k]));
-		}
-		const next: number[] = [];
-		open.forEach((node, k) => {
-			if (best[k].feature >= 0) next.push(...split(nodes, node, best[k], options));
-		});
-		for (let k = 0; k < rows.length; k++) {
-			const node = nodes[nodeOf[k]];
-			if (node.feature < 0) continue;
-			nodeOf[k] = goesLeft(node, bins[node.feature * count + rows[k]]) ? node.left : node.right;
+	const sums = (part: Part) => addUp(rows, part, chosen, bins, features, gradient, hessian);
+	const spare = new Int32Array(rows.length);
+	let open: Part[] = [{ node: 0, from: 0, to: rows.length, histogram: null }];
+	open[0].histogram = sums(open[0]);
+	for (let level = 0; level < options.depth; level++) {
+		const next: Part[] = [];
+		for (const part of open) {
+			const best: Best = { gain: 1e-6, feature: -1, bin: 0, missingLeft: false, gl: 0, hl: 0 };
+			const node = nodes[part.node];
+			chosen.forEach((f, c) => bestSplit(node, part.histogram!, c * BINS * 2, f, options, best));
+			if (best.feature < 0) continue;
+			const [left, right] = split(nodes, part.node, best, options);
+			const middle = partition(rows, part, node, bins, features, spare);
+			if (level + 1 === options.depth) continue;
+			const one: Part = { node: left, from: part.from, to: middle, histogram: null };
+			const other: Part = { node: right, from: middle, to: part.to, histogram: null };
+			const [small, large] = one.to - one.from < other.to - other.from ? [one, other] : [other, one];
+			// the larger side is what is left when the smaller is taken away
+			small.histogram = sums(small);
+			large.histogram = part.histogram!;
+			for (let k = 0; k < large.histogram.length; k++) large.histogram[k] -= small.histogram[k];
+			next.push(one, other);
 		}
 		open = next;
 	}
@@ -138,6 +135,58 @@ function growTree(
 		node.value = options.learningRate * Math.max(node.low, Math.min(node.high, raw));
 	}
 	return nodes;
+}
+
+/** Rows of one node lie side by side. */
+interface Part {
+	readonly node: number;
+	readonly from: number;
+	readonly to: number;
+	/** sums of gradient and hessian by column and bin */
+	histogram: Float64Array | null;
+}
+
+function addUp(
+	rows: Int32Array,
+	{ from, to }: Part,
+	columns: Int32Array,
+	bins: Uint8Array,
+	features: number,
+	gradient: Float64Array,
+	hessian: Float64Array
+): Float64Array {
+	const histogram = new Float64Array(columns.length * BINS * 2);
+	for (let k = from; k < to; k++) {
+		const i = rows[k];
+		const g = gradient[i];
+		const h = hessian[i];
+		const start = i * features;
+		for (let c = 0; c < columns.length; c++) {
+			const cell = (c * BINS + bins[start + columns[c]]) * 2;
+			histogram[cell] += g;
+			histogram[cell + 1] += h;
+		}
+	}
+	return histogram;
+}
+
+/** Moves a node's rows so that those that go left come first; returns where the others begin. */
+function partition(
+	rows: Int32Array,
+	{ from, to }: Part,
+	node: Node,
+	bins: Uint8Array,
+	features: number,
+	spare: Int32Array
+): number {
+	let left = from;
+	let right = 0;
+	for (let k = from; k < to; k++) {
+		if (goesLeft(node, bins[rows[k] * features + node.feature])) rows[left++] = rows[k];
+		else spare[right++] = rows[k];
+	}
+	rows.set(spare.subarray(0, right), left);
+	return left;
 }
 
 const leaf = (low: number, high: number): Node => ({
@@ -170,7 +219,7 @@ function bestSplit(
 	const whole = (g * g) / (h + shrinkage);
 	const direction = options.monotone[f];
 	for (const missingLeft of [false, true]) {
-		if (missingLeft && histogram[offset + 1] === 0) break;
+		if (missingLeft && histogram[offset + 1] < 1e-9) break;
 		let gl = missingLeft ? histogram[offset] : 0;
 		let hl = missingLeft ? histogram[offset + 1] : 0;
 		for (let b = 1; b < BINS - 1; b++) {
@@ -221,38 +270,11 @@ function goesLeft(node: Node, bin: number): boolean {
 	return bin === 0 ? node.missingLeft : bin <= node.bin;
 }
 
-function valueOf(nodes: readonly Node[], bins: Uint8Array, count: number, i: number): number {
+/** `start` is where the row begins in `bins`. */
+function valueOf(nodes: readonly Node[], bins: Uint8Array, start: number): number {
 	let node = nodes[0];
-	while (node.feature >= 0)
-		node = nodes[goesLeft(node, bins[node.feature * count + i]) ? node.left : node.right];
+	while (node.feature >= 0) node = nodes[goesLeft(node, bins[start + node.feature]) ? node.left : node.right];
 	return node.value;
-}
-
-/** Quantile cuts from a sample of the values. */
-function cutPoints(rows: readonly Float64Array[], f: number, chance: Random): Float64Array {
-	const sample: number[] = [];
-	const share = Math.min(1, 40000 / rows.length);
-	for (const row of rows) if (!Number.isNaN(row[f]) && chance.next() < share) sample.push(row[f]);
-	sample.sort((a, b) => a - b);
-	const cuts: number[] = [];
-	for (let k = 1; k < BINS - 1; k++) {
-		const cut = Number(sample[Math.floor((k * sample.length) / (BINS - 1))]?.toPrecision(4));
-		if (cut > (cuts.at(-1) ?? -Infinity)) cuts.push(cut);
-	}
-	return Float64Array.from(cuts);
-}
-
-/** 0 = missing; else 1 + number of cuts below the value: bin <= b means value <= cuts[b - 1]. */
-function binOf(value: number, cuts: Float64Array): number {
-	if (Number.isNaN(value)) return 0;
-	let low = 0;
-	let high = cuts.length;
-	while (low < high) {
-		const middle = (low + high) >> 1;
-		if (cuts[middle] < value) low = middle + 1;
-		else high = middle;
-	}
-	return 1 + low;
 }
 
 /** [feature, cut, missing goes left, left, right] for a branch; [value] for a leaf. */

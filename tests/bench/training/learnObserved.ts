@@ -24,21 +24,23 @@ const FALLING = [
 	'power follows slowly',
 	'cadence follows slowly',
 	'ratio scatter of the ride',
-	'distance of ratio from a gear'
+	'distance of ratio from a gear',
+	'cadence dips of the ride',
+	'ratio dips of the ride',
+	'cadence by the turn'
 ];
-
-/**
- * From these log odds on a second is observed. Chosen so that of the slips of 90 degrees and more on all observed
- * stretches together nearly nine in ten were found in rides left out; at the edge itself fewer are.
- */
-const LEAST_LOG_ODDS_OBSERVED = 0.05;
 
 /** Size against the reference slip, cut where it no longer matters. */
 export const sizeTerm = (crankDeg: number) =>
 	Math.max(-0.8, Math.min(1, Math.log(crankDeg / REFERENCE_SLIP_CRANK_DEG)));
 
-/** Fits P(found): trees on the place, one slope on the size, in turns. */
-export function learnObserved(trials: readonly Trial[], trees: number, seed: number): ObservedModel {
+/** Fits P(found): trees on the place, one slope on the size, in turns; from `leastLogOdds` on a second is observed. */
+export function learnObserved(
+	trials: readonly Trial[],
+	trees: number,
+	seed: number,
+	leastLogOdds: number
+): ObservedModel {
 	const monotone = new Int8Array(OBSERVATION_FEATURES.length);
 	for (const name of RISING) monotone[OBSERVATION_FEATURES.indexOf(name as never)] = 1;
 	for (const name of FALLING) monotone[OBSERVATION_FEATURES.indexOf(name as never)] = -1;
@@ -69,7 +71,7 @@ export function learnObserved(trials: readonly Trial[], trees: number, seed: num
 			slope
 		);
 	}
-	return { ...model!, sizeSlope: Number(slope.toFixed(3)), leastLogOdds: LEAST_LOG_ODDS_OBSERVED };
+	return { ...model!, sizeSlope: Number(slope.toFixed(3)), leastLogOdds };
 }
 
 /** Newton's method on the log likelihood of the slope alone. */

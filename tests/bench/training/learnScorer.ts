@@ -19,7 +19,9 @@ const RISING = [
 	'gears alone against slip',
 	'deg beyond gears',
 	'power lost in power noise',
-	'power lost at peak in power noise'
+	'power lost at peak in power noise',
+	'log odds of the slip state',
+	'deg at peak in dips of the ride'
 ];
 /** ... and more of these never makes one more likely. */
 const FALLING = [
@@ -33,13 +35,17 @@ const FALLING = [
 	'recorded shifts near',
 	'seconds at peak ratio',
 	'missing records near',
-	'local noise'
+	'local noise',
+	'ring changed at peak'
 ];
 
 /** A slip smaller than this is not taught: at 1 Hz it cannot be told from what roads and sensors do. */
 const LEAST_TAUGHT_DEG = 38;
 
 export interface ScorerOptions {
+	/** sets of trees grown with seeds of their own; the scorer is their mean, which scatters less */
+	readonly sets: number;
+	/** trees a set */
 	readonly trees: number;
 	readonly depth: number;
 	readonly learningRate: number;
@@ -53,6 +59,21 @@ export interface ScorerOptions {
 	readonly lookAlikeWeight: number;
 }
 
+/** How much a candidate counts; 0 = not taught. */
+export function rowWeight(part: TrainingPart, i: number, options: ScorerOptions): number {
+	const was = part.truth[i];
+	if (was === -2) return 0;
+	if (was < 0) {
+		if (part.origin === 'real' && part.asRecorded) return options.realWeight;
+		return part.lookAlikes ? options.lookAlikeWeight : 1;
+	}
+	const { crankDeg } = part.events[was];
+	if (crankDeg < LEAST_TAUGHT_DEG) return 0;
+	const size = crankDeg < 55 ? 0.5 : crankDeg > 100 ? options.largeWeight : 1;
+	if (part.origin === 'generated') return size * options.generatedWeight;
+	return part.origin === 'simulated' ? size * options.simulatedWeight : size;
+}
+
 /** Grows the trees that score candidates from the parts that are given. */
 export function learnScorer(parts: readonly TrainingPart[], options: ScorerOptions): TreeModel {
 	const rows: Float64Array[] = [];
@@ -60,50 +81,43 @@ export function learnScorer(parts: readonly TrainingPart[], options: ScorerOptio
 	const weight: number[] = [];
 	for (const part of parts) {
 		part.rows.forEach((row, i) => {
-			const was = part.truth[i];
-			if (was === -2) return;
-			const crankDeg = was >= 0 ? part.events[was].crankDeg : 0;
-			if (was >= 0 && crankDeg < LEAST_TAUGHT_DEG) return;
+			const own = rowWeight(part, i, options);
+			if (own === 0) return;
 			rows.push(row);
-			target.push(was >= 0 ? 1 : 0);
-			if (was >= 0) {
-				const size = crankDeg < 55 ? 0.5 : crankDeg > 100 ? options.largeWeight : 1;
-				weight.push(
-					size *
-						(part.origin === 'generated'
-							? options.generatedWeight
-							: part.origin === 'simulated'
-								? options.simulatedWeight
-								: 1)
-				);
-			} else
-				weight.push(
-					part.origin === 'real' && part.asRecorded
-						? options.realWeight
-						: part.lookAlikes
-							? options.lookAlikeWeight
-							: 1
-				);
+			target.push(part.truth[i] >= 0 ? 1 : 0);
+			weight.push(own);
 		});
 	}
-	const monotone = new Int8Array(FEATURE_NAMES.length);
-	for (const name of RISING) monotone[indexOf(name)] = 1;
-	for (const name of FALLING) monotone[indexOf(name)] = -1;
-	return growTrees(
-		rows,
-		Float64Array.from(target),
-		Float64Array.from(weight),
-		{
-			...options,
-			leastHessian: 1,
-			shrinkage: 3,
-			rowShare: 0.12,
-			columnShare: 0.4,
-			monotone,
-			names: FEATURE_NAMES
-		},
-		random(options.seed)
+	const sets = Array.from({ length: options.sets }, (_, k) =>
+		growTrees(
+			rows,
+			Float64Array.from(target),
+			Float64Array.from(weight),
+			{
+				...options,
+				leastHessian: 3,
+				shrinkage: 5,
+				rowShare: 0.12,
+				columnShare: 0.3,
+				monotone: MONOTONE,
+				names: FEATURE_NAMES
+			},
+			random(options.seed + k)
+		)
 	);
+	return meanOf(sets);
+}
+
+/** One model that gives the mean of several: leaves and bias divided by their number. */
+function meanOf(models: readonly TreeModel[]): TreeModel {
+	const share = (value: number) => Number((value / models.length).toPrecision(4));
+	return {
+		names: models[0].names,
+		bias: models.reduce((sum, model) => sum + model.bias, 0) / models.length,
+		trees: models.flatMap(({ trees }) =>
+			trees.map((tree) => tree.map((node) => (node.length === 1 ? [share(node[0])] : node)))
+		)
+	};
 }
 
 function indexOf(name: string): number {
@@ -111,3 +125,8 @@ function indexOf(name: string): number {
 	if (index < 0) throw new Error(`no feature is called ${name}`);
 	return index;
 }
+
+/** By feature: 1 = rising, -1 = falling, 0 = free. */
+export const MONOTONE = new Int8Array(FEATURE_NAMES.length);
+for (const name of RISING) MONOTONE[indexOf(name)] = 1;
+for (const name of FALLING) MONOTONE[indexOf(name)] = -1;

@@ -65,7 +65,7 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 	let seed = 1;
 	for (const origin of ['real', 'simulated'] as const) {
 		for (const labelled of await labelledRides(origin)) {
-			parts.push({ ...gather(labelled), origin, asRecorded: true, lookAlikes: false, probe: false });
+			parts.push({ ...gather(labelled, true), origin, asRecorded: true, lookAlikes: false, probe: false });
 			if (labelled.events.length > 0 || labelled.name.includes('-slips')) continue;
 			for (let k = 0; k < plan.slipCopies; k++) {
 				// every third copy carries look-alikes as well
