@@ -1,8 +1,17 @@
 import { describe, expect, it } from 'vitest';
-import { assignRide, historyOf, listTrail, recordVerdict, rideView, splitRide } from '$lib/server';
+import {
+	assignRide,
+	historyOf,
+	installExample,
+	listTrail,
+	recordService,
+	recordVerdict,
+	rideView,
+	splitRide
+} from '$lib/server';
 import { leaveTrail } from '$lib/server/ledger/leaveTrail';
 import { addPerson, actorOf } from '$lib/server/people/people';
-import { addRide, freshLedger, slipAt, withHardware } from './testLedger';
+import { addRide, freshLedger, slipAt, START_MS, withHardware } from './testLedger';
 
 describe('listTrail', () => {
 	it('says who changed what, with the words for before and after', async () => {
@@ -85,12 +94,27 @@ describe('historyOf', () => {
 		]);
 	});
 
-	it('gathers what was fitted on a wheel', () => {
+	it('gathers what was fitted and serviced on a wheel, and says of each entry where it is shown', () => {
 		const test = freshLedger();
 		const { wheelId } = withHardware(test);
-		expect(historyOf(test.ledger, 'wheel', wheelId).map(({ action }) => action)).toEqual([
-			'fitted',
-			'created'
+		recordService(test.ledger, test.actor, wheelId, {
+			at: new Date(START_MS).toISOString(),
+			opened: true,
+			cleaned: false
+		});
+		const entries = historyOf(test.ledger, 'wheel', wheelId);
+		expect(entries.map(({ action, subject, thing }) => [action, subject, thing.name, thing.href])).toEqual([
+			['wrote down', 'service', 'on Wheel A', '/wheels/1'],
+			['fitted', 'fitted period', 'Old on Wheel A', '/wheels/1'],
+			['created', 'wheel', 'Wheel A', '/wheels/1']
 		]);
+	});
+
+	it('finds the thing of every entry that the example leaves', async () => {
+		const test = freshLedger();
+		await installExample(test.ledger, test.actor);
+		const { entries } = listTrail(test.ledger, { page: 1, pageSize: 200 });
+		const lost = entries.filter(({ subject, thing }) => thing.name === null && subject !== 'source');
+		expect([...new Set(lost.map(({ subject }) => subject))].sort()).toEqual(['example', 'spacer']);
 	});
 });

@@ -88,7 +88,21 @@ export function listTrail(ledger: Ledger, query: TrailQuery): TrailView {
 	};
 }
 
-/** What was done to one thing and when, the newest first; of a ride also to its laps and events. */
+/** what belongs to a wheel: word of the trail, table */
+const OF_A_WHEEL = [
+	['fitted period', 'fitted_period'],
+	['wheel on a bike', 'wheel_on_bike'],
+	['service', 'service'],
+	['unlogged distance', 'unlogged_distance'],
+	['odometer reading', 'odometer_reading'],
+	['inspection', 'inspection'],
+	['incident', 'incident']
+] as const;
+
+/**
+ * What was done to one thing and when, the newest first; of a ride also to its laps and events, of a wheel
+ * also to what was fitted, serviced, measured and reported on it.
+ */
 export function historyOf(
 	ledger: Ledger,
 	subject: string,
@@ -103,8 +117,10 @@ export function historyOf(
 				OR (@subject = 'ride' AND t.subject = 'lap' AND t.subject_id = @id)
 				OR (@subject = 'ride' AND t.subject = 'event'
 					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM slip_event WHERE ride_id = @id))
-				OR (@subject = 'wheel' AND t.subject = 'fitted period'
-					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM fitted_period WHERE wheel_id = @id))
+				${OF_A_WHEEL.map(
+					([word, table]) => `OR (@subject = 'wheel' AND t.subject = '${word}'
+						AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM ${table} WHERE wheel_id = @id))`
+				).join(' ')}
 			ORDER BY t.id DESC LIMIT @limit`
 		)
 		.all({ subject, id: String(subjectId), limit });

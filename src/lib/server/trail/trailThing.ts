@@ -49,12 +49,36 @@ const SOURCES: Readonly<Record<string, Source>> = {
 			JOIN build b ON b.id = p.build_id JOIN wheel w ON w.id = p.wheel_id WHERE p.id = ?`,
 		href: (_id, page) => `/wheels/${page}`
 	},
+	'wheel on a bike': {
+		sql: `SELECT w.name || ' on ' || b.name AS name, NULL AS startedMs, w.id AS page FROM wheel_on_bike o
+			JOIN bike b ON b.id = o.bike_id JOIN wheel w ON w.id = o.wheel_id WHERE o.id = ?`,
+		href: (_id, page) => `/wheels/${page}`
+	},
+	service: { sql: ofWheel('service'), href: (_id, page) => `/wheels/${page}` },
+	'unlogged distance': { sql: ofWheel('unlogged_distance'), href: (_id, page) => `/wheels/${page}` },
+	'odometer reading': { sql: ofWheel('odometer_reading'), href: (_id, page) => `/wheels/${page}` },
+	inspection: { sql: ofWheel('inspection'), href: (id, page) => `/wheels/${page}/inspections/${id}` },
+	incident: { sql: ofWheel('incident'), href: (id, page) => `/wheels/${page}/incidents/${id}` },
+	'hub stack': { sql: ofBuild('hub_stack'), href: (_id, page) => `/builds/${page}/stack` },
+	'release criteria': { sql: ofBuild('release_criteria'), href: (_id, page) => `/builds/${page}/release` },
+	'release decision': { sql: ofBuild('release_decision'), href: (_id, page) => `/builds/${page}/release` },
+	'analysis version': { sql: 'SELECT ? AS name, NULL AS startedMs, NULL AS page', href: () => '/versions' },
 	setting: { sql: 'SELECT ? AS name, NULL AS startedMs, NULL AS page', href: () => '/settings' },
 	answers: { sql: 'SELECT NULL AS name, NULL AS startedMs, ? AS page', href: () => '/answers' }
 };
 
 function named(table: string): string {
 	return `SELECT name, NULL AS startedMs, id AS page FROM ${table} WHERE id = ?`;
+}
+
+function ofWheel(table: string): string {
+	return `SELECT 'on ' || w.name AS name, NULL AS startedMs, w.id AS page FROM ${table} x
+		JOIN wheel w ON w.id = x.wheel_id WHERE x.id = ?`;
+}
+
+function ofBuild(table: string): string {
+	return `SELECT 'of ' || b.name AS name, NULL AS startedMs, b.id AS page FROM ${table} x
+		JOIN build b ON b.id = x.build_id WHERE x.id = ?`;
 }
 
 /** Finds what an entry is about; each thing is looked up once. */
