@@ -12,7 +12,7 @@ export function storedRideOf(ride: Ride, truth: RideTruth): StoredRide {
 	const slip = truth.events.find(({ t0 }) => t0 === SLIP_AT_S);
 	if (!slip) throw new Error(`the ride has no slip at ${SLIP_AT_S} s: choose another and say so`);
 	const column = (name: 'speedMps' | 'cadenceRpm' | 'powerW', scale: number) => {
-		const out: (number | null)[] = new Array(SECONDS).fill(null);
+		const out: number[] = new Array(SECONDS).fill(-1);
 		const { timeS, value } = ride.channels[name]!;
 		timeS.forEach((second, i) => {
 			if (second < SECONDS && !Number.isNaN(value[i])) out[second] = Math.round(value[i] * scale);

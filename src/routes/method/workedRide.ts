@@ -1,7 +1,7 @@
 import type { Ride } from '$lib/ride/ride';
 import stored from './workedRide.json';
 
-/** Half an hour of a ride of the example workshop, one value a second; null = not recorded. */
+/** Half an hour of a ride of the example workshop, one value a second; -1 = not recorded. */
 export interface StoredRide {
 	/** what it is and how it is made anew */
 	readonly about: string;
@@ -21,9 +21,9 @@ export interface StoredRide {
 		readonly hubTorqueNm: number;
 		readonly gear: string;
 	};
-	readonly speedMmps: readonly (number | null)[];
-	readonly cadenceRpm: readonly (number | null)[];
-	readonly powerW: readonly (number | null)[];
+	readonly speedMmps: readonly number[];
+	readonly cadenceRpm: readonly number[];
+	readonly powerW: readonly number[];
 }
 
 export const workedRide = stored as StoredRide;
@@ -31,9 +31,9 @@ export const workedRide = stored as StoredRide;
 /** The stored half hour as a ride, as a decoder would give it. */
 export function rideOf({ speedMmps, cadenceRpm, powerW }: StoredRide): Ride {
 	const timeS = Float64Array.from(speedMmps, (_, second) => second);
-	const channel = (values: readonly (number | null)[], scale = 1) => ({
+	const channel = (values: readonly number[], scale = 1) => ({
 		timeS,
-		value: Float64Array.from(values, (value) => (value === null ? NaN : value * scale))
+		value: Float64Array.from(values, (value) => (value < 0 ? NaN : value * scale))
 	});
 	return {
 		format: 'fit',
