@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
+import { firstEvent, originalCounts, seconds } from './exampleWords';
+import { expectReportPrints } from './reportPrints';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 /** 42 files are read by one child process on the smallest machine. */
@@ -188,6 +190,10 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByRole('heading', { name: 'Set against Original' }).count()).toBe(1);
 	});
 
+	it('prints the report of one build against another, and gives its figures and charts as files', async () => {
+		await expectReportPrints(desk, 'before=1&after=3');
+	});
+
 	it('tells what was on a wheel at any kilometre of its axis, by keys and from the table behind it', async () => {
 		const { page } = desk;
 		await page.goto('/wheels');
@@ -246,6 +252,8 @@ describe('the example workshop, from the first start to a comparison', () => {
 				'/parts',
 				'/parts/1',
 				'/compare',
+				'/report',
+				'/report?before=1&after=3',
 				'/method',
 				'/versions',
 				'/settings'
@@ -274,26 +282,3 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByText('No wheel yet').count()).toBe(1);
 	});
 });
-
-/** "1:02:05" or "2:05" as seconds. */
-function seconds(clock: string): number {
-	return clock
-		.trim()
-		.split(/\s/)[0]
-		.split(':')
-		.reduce((sum, part) => sum * 60 + Number(part), 0);
-}
-
-async function originalCounts(visit: Visit): Promise<string> {
-	await visit.page.goto('/');
-	return visit.page.getByRole('article').first().locator('dl').innerText();
-}
-
-async function firstEvent(visit: Visit, ridePath: string): Promise<string> {
-	await visit.page.goto(ridePath);
-	const href = await visit.page
-		.getByRole('link', { name: /^Open event/ })
-		.first()
-		.getAttribute('href');
-	return /event=(\d+)/.exec(href ?? '')?.[1] ?? '';
-}

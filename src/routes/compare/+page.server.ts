@@ -1,7 +1,7 @@
-import { buildAgainstBuild, comparison, falseAlarms, getLedger, listBuilds } from '$lib/server';
+import { buildAgainstBuild, comparison, falseAlarms, getLedger, listBuilds, mayUse } from '$lib/server';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ url }) => {
+export const load: PageServerLoad = ({ url, locals }) => {
 	const ledger = getLedger();
 	const builds = listBuilds(ledger).map(({ id, name }) => ({ id, name }));
 	const known = new Set(builds.map(({ id }) => id));
@@ -24,6 +24,7 @@ export const load: PageServerLoad = ({ url }) => {
 			unit: url.searchParams.get('unit') === 'episodes' ? 'episodes' : 'slips',
 			shown: url.searchParams.get('shown') === 'confirmed' ? 'confirmed' : 'found'
 		}),
-		falseAlarms: falseAlarms(ledger)
+		falseAlarms: falseAlarms(ledger),
+		mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null) === 'allowed'
 	};
 };

@@ -30,15 +30,17 @@ function unobserved({ before, after }: ReportView, formats: Formats): string[] {
 	);
 }
 
-function notCompared({ told, before, after }: ReportView, formats: Formats): string[] {
-	const { expected } = told.against[0].decides;
+function notCompared({ told: { against }, before, after }: ReportView, formats: Formats): string[] {
+	const { expected } = against[0].decides;
 	if (expected.notComparedM <= 0) return [];
 	const slips =
 		expected.slipsNotCompared > 0
 			? ` ${formats.number(expected.slipsNotCompared)} of the slips of ${after.name} lie there.`
 			: '';
+	const told = expected.leftOut.reduce((sum, { observedM }) => sum + observedM, 0);
+	const others = expected.notComparedM - told >= 100 ? ' and others like it' : '';
 	return [
-		`${formats.km(expected.notComparedM)} of the ${formats.km(expected.comparedM + expected.notComparedM)} observed on ${after.name} could not be set against ${before.name}, which was hardly ridden at that torque and age: ${expected.leftOut.map(({ torque: group, observedM }) => `${group} (${formats.km(observedM)})`).join(', ')} and others like it.${slips}`
+		`${formats.km(expected.notComparedM)} of the ${formats.km(expected.comparedM + expected.notComparedM)} observed on ${after.name} could not be set against ${before.name}, which was hardly ridden at that torque and age: ${expected.leftOut.map(({ torque: group, observedM }) => `${group} (${formats.km(observedM)})`).join(', ')}${others}.${slips}`
 	];
 }
 

@@ -5,6 +5,7 @@ import {
 	comparison,
 	createBuild,
 	fitBuild,
+	mayUse,
 	recordVerdict,
 	reportJson,
 	reportView,
@@ -99,6 +100,18 @@ describe('reportView', () => {
 		expect(JSON.parse(reportJson(view))).toMatchObject({ before: { observedM: 0 } });
 		expect(() => reportView(test.ledger, ids[0], 99, POLICY, WORDS)).toThrow('There is no such build.');
 	});
+});
+
+describe('the routes of the report', () => {
+	it.each(['/report', '/report/figures.json', '/report/charts/[name].svg', '/report/charts/[name].csv'])(
+		'%s is read by engineers and owners',
+		(route) => {
+			const answers = ([null, 'rider', 'engineer', 'owner'] as const).map((role) =>
+				mayUse(route, 'GET', role)
+			);
+			expect(answers).toEqual(['choose a name', 'not allowed', 'allowed', 'allowed']);
+		}
+	);
 });
 
 describe('reportJson', () => {

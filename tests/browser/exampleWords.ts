@@ -1,0 +1,26 @@
+import type { Visit } from './workshop';
+
+/** "1:02:05" or "2:05" as seconds. */
+export function seconds(clock: string): number {
+	return clock
+		.trim()
+		.split(/\s/)[0]
+		.split(':')
+		.reduce((sum, part) => sum * 60 + Number(part), 0);
+}
+
+/** What the programme says of the first build. */
+export async function originalCounts(visit: Visit): Promise<string> {
+	await visit.page.goto('/');
+	return visit.page.getByRole('article').first().locator('dl').innerText();
+}
+
+/** Number of the first event that the page of a ride opens. */
+export async function firstEvent(visit: Visit, ridePath: string): Promise<string> {
+	await visit.page.goto(ridePath);
+	const href = await visit.page
+		.getByRole('link', { name: /^Open event/ })
+		.first()
+		.getAttribute('href');
+	return /event=(\d+)/.exec(href ?? '')?.[1] ?? '';
+}
