@@ -20,6 +20,7 @@ import { chartSvg } from '../../src/routes/report/charts/chartSvg';
 import { CHART_TITLES } from '../../src/routes/report/charts/chartTitles';
 import { inkOf, INKS } from '../../src/routes/report/charts/inkOf';
 import { styleOfChart } from '../../src/routes/report/charts/styleOfChart';
+import { foundOnObserved } from '../../src/routes/report/foundOnObserved';
 import { notShownWords } from '../../src/routes/report/notShownWords';
 import Report from '../../src/routes/report/Report.svelte';
 import { reportQuery } from '../../src/routes/report/reportQuery';
@@ -28,6 +29,7 @@ import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '.
 
 const POLICY: ComparisonPolicy = { unit: 'slips', shown: 'found' };
 const formats = createFormats('en-GB', 'UTC');
+const FOUND = [{ rides: 'Rides of a test', found: '3/4 = 75 %' }];
 const HOSTILE = '<script>alert(1)</script> & "so"';
 
 /** the old build with three confirmed slips, the new one with none */
@@ -50,7 +52,8 @@ async function twoBuilds(name = 'New', example = false) {
 }
 
 function pageOf(view: ReturnType<typeof reportView>): string {
-	return render(Report, { props: { view, query: 'before=1&after=2', workshop: 'A workshop' } }).body;
+	return render(Report, { props: { view, query: 'before=1&after=2', workshop: 'A workshop', found: [] } })
+		.body;
 }
 
 describe('the address of a report', () => {
@@ -123,11 +126,20 @@ describe('the words of a report', () => {
 
 	it('tells how far was not observed and how hard the new build was not ridden', async () => {
 		const { report } = await twoBuilds();
-		const lines = notShownWords(report(), formats).join('\n');
+		const lines = notShownWords(report(), FOUND, formats).join('\n');
 		expect(lines).toContain('Of the 30.0\u00a0km that count for New, 10.0\u00a0km (33\u00a0%)');
 		expect(lines).toContain('New was observed on no distance there');
+		expect(lines).toContain('whose slips are known it was: Rides of a test 3/4 = 75 %.');
 		expect(lines).toContain('New on one wheel');
 		expect(lines).toContain('is not known: no ride of a wheel known to be good yet');
+	});
+
+	it('takes how many slips were found from the benchmark, but not on rides that the detector learned from', () => {
+		const line = '- observed: 61 % of the distance; of the slips of 90 degrees and more there, found';
+		const written = `### A (the detector has learned from these rides)\n\n${line} 9/9 = 100 %\n\n### B\n\n${line} 3/4 = 75 %\n\n### C\n\n${line} none\n`;
+		expect(foundOnObserved(written)).toEqual([{ rides: 'B', found: '3/4 = 75 %' }]);
+		const shipped = new URL('../bench/detection-figures.md', import.meta.url);
+		expect(foundOnObserved(readFileSync(shipped, 'utf8')).length).toBeGreaterThan(0);
 	});
 
 	it('marks what is invented', async () => {
