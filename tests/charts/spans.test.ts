@@ -79,6 +79,10 @@ it('coveredShares gives the covered part of each cell, and as their mean that of
 	).toEqual([1, 0.5]);
 	expect(coveredShares([], [0, 10], 2)).toEqual([0, 0]);
 	expect(coveredShares([[-5, 50]], [0, 10], 3)).toEqual([1, 1, 1]);
+	// 1.1 / (1.1 / 389) is a hair above 389
+	const whole = coveredShares([[0, 1.1]], [0, 1.1], 389);
+	expect(whole).toHaveLength(389);
+	expect(Math.min(...whole)).toBeCloseTo(1, 9);
 });
 
 it('spansPath draws the gathered total to within a hundredth of a pixel a stretch', () => {

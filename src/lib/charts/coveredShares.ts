@@ -16,7 +16,8 @@ export function coveredShares(
 	const covered = new Array<number>(cells).fill(0);
 	const size = (range[1] - range[0]) / cells;
 	for (const [from, to] of spans) {
-		const end = (Math.min(to, range[1]) - range[0]) / size;
+		// rounding may put the end of the axis a hair behind the last cell
+		const end = Math.min(cells, (Math.min(to, range[1]) - range[0]) / size);
 		let at = (Math.max(from, range[0]) - range[0]) / size;
 		while (at < end) {
 			const cell = Math.floor(at);
