@@ -1,6 +1,7 @@
 import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import { widestRateRatio } from '$lib/reliability/widestRateRatio';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { CONFIDENCE } from '../rates/countView';
 import { binWidthM } from './binWidth';
 import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
@@ -78,6 +79,15 @@ export interface BuildAgainstBuild {
  * @param builds the reference first; each once
  */
 export function buildAgainstBuild(
+	ledger: Ledger,
+	builds: readonly { readonly id: number; readonly name: string }[],
+	policy: ComparisonPolicy
+): BuildAgainstBuild {
+	const asked = `${builds.map(({ id, name }) => `${id} ${name}`).join()} by ${policy.unit}, ${policy.shown}`;
+	return remember(ledger, `builds ${asked}`, () => compute(ledger, builds, policy));
+}
+
+function compute(
 	ledger: Ledger,
 	builds: readonly { readonly id: number; readonly name: string }[],
 	policy: ComparisonPolicy

@@ -2,7 +2,7 @@ import type { WatchedHistory, Window } from '$lib/reliability/watchedHistory';
 import type { Counting } from './binnedRates';
 import type { BuildEvidence, EvidenceRide } from './buildEvidence';
 import { countedSlips } from './countedSlips';
-import { overBins } from './overBins';
+import { gatherWindows } from './gatherWindows';
 
 /** stretches nearer than this are one: rounding of stored metres must not cut them apart */
 const TOUCHING_M = 1;
@@ -16,7 +16,7 @@ const TOUCHING_M = 1;
 export function wheelHistories(evidence: BuildEvidence, counting: Counting): WatchedHistory[] {
 	return evidence.wheels.flatMap(({ id }) => {
 		const rides = evidence.rides.filter(({ wheelId }) => wheelId === id);
-		const windows = gathered(joined(rides.flatMap(windowsOf)));
+		const windows = gatherWindows(joined(rides.flatMap(windowsOf)));
 		if (windows.length === 0) return [];
 		const events = rides.flatMap((ride) =>
 			countedSlips(ride.events, counting.unit, counting.unreviewed).map(({ atM }) =>
@@ -39,26 +39,6 @@ function joined(windows: readonly Window[]): Window[] {
 		else if (to > from) all.push({ from, to });
 	}
 	return all;
-}
-
-/** more windows than this are gathered in as many cells: fits would take seconds for nothing */
-const MOST_WINDOWS = 500;
-
-/**
- * As many observed metres in each cell of the age axis, in one window a cell. It moves an age by at most a
- * cell, a five-hundredth of the wheel's life.
- */
-function gathered(windows: readonly Window[]): Window[] {
-	if (windows.length <= MOST_WINDOWS) return [...windows];
-	const cellM = windows[windows.length - 1].to / MOST_WINDOWS;
-	const observedM = new Float64Array(MOST_WINDOWS);
-	for (const { from, to } of windows)
-		overBins(from, to, cellM, (cell, metres) => {
-			observedM[Math.min(cell, MOST_WINDOWS - 1)] += metres;
-		});
-	return [...observedM].flatMap((length, cell) =>
-		length > 0 ? [{ from: cell * cellM, to: cell * cellM + Math.min(length, cellM * (1 - 1e-9)) }] : []
-	);
 }
 
 /** An event begins on an observed stretch; stored metres are rounded, so it may lie a little beside it. */

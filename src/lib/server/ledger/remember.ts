@@ -1,5 +1,8 @@
 import type { Ledger } from './openLedger';
 
+/** more names than any workshop's pages need: what a page's address can name must not fill the memory */
+const MOST_NAMES = 200;
+
 const remembered = new WeakMap<Ledger, Map<string, { key: number; value: unknown }>>();
 
 /** A number that changes with everything that statistics are made of, whichever process changes it. */
@@ -21,6 +24,8 @@ export function remember<Value>(ledger: Ledger, name: string, compute: () => Val
 	// a change that comes in between makes the value newer than its key: it is computed once too often
 	const value = compute();
 	if (!remembered.has(ledger)) remembered.set(ledger, new Map());
-	remembered.get(ledger)!.set(name, { key, value });
+	const names = remembered.get(ledger)!;
+	if (names.size >= MOST_NAMES) names.clear();
+	names.set(name, { key, value });
 	return value;
 }

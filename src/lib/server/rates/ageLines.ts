@@ -2,6 +2,7 @@ import { ageWindows, type AgeWindow } from '$lib/hardware/ageWindows';
 import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
+import { gatherWindows } from '../evidence/gatherWindows';
 import { currentVersion } from '../queue/analysisVersions';
 import { agesBuild } from '../rides/agesBuild';
 import type { EvidencePart } from '../rides/evidenceParts';
@@ -56,7 +57,9 @@ function ageLine(
 		wheel: wheel.name,
 		wheelId: wheel.id,
 		rides: windows.map(({ ride, fromM, toM }) => ({ rideId: ride.id, fromM, toM })),
-		observed: observedAges(ledger, evidence),
+		observed: gatherWindows(
+			observedAges(ledger, evidence).map(({ fromM, toM }) => ({ from: fromM, to: toM }))
+		).map(({ from, to }) => ({ fromM: from, toM: to })),
 		slips: slipAges(ledger, evidence),
 		endM: windows[windows.length - 1]?.toM ?? 0
 	};

@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { LedgerRefusal } from '../refusal';
 import type { ComparisonView } from '../views';
 import { ageLines } from './ageLines';
@@ -12,6 +13,10 @@ import { buildRows } from './programmeRows';
  * @throws LedgerRefusal not-found
  */
 export function comparison(ledger: Ledger, buildIds: readonly number[]): ComparisonView {
+	return remember(ledger, `age lines of ${buildIds.join()}`, () => compute(ledger, buildIds));
+}
+
+function compute(ledger: Ledger, buildIds: readonly number[]): ComparisonView {
 	const facts = evidenceParts(ledger);
 	const rows = buildRows(ledger, facts);
 	const builds = [...new Set(buildIds)].map((id) => {

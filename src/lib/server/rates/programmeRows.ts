@@ -4,6 +4,7 @@ import { incidentCounts, NO_INCIDENTS, type IncidentCounts } from '../hardware/i
 import { listPeriods } from '../hardware/periodRows';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { evidenceParts, partTallies, type EvidencePart } from '../rides/evidenceParts';
 import type { RideFacts } from '../rides/rideFacts';
 import type { BuildRow } from '../views';
@@ -11,8 +12,8 @@ import { countView } from './countView';
 import type { EventTally } from './eventTallies';
 
 /** Each build with its distances and its counted slips, in the order in which the builds were made. */
-export function programmeRows(ledger: Ledger): BuildRow[] {
-	return buildRows(ledger, evidenceParts(ledger));
+export function programmeRows(ledger: Ledger): readonly BuildRow[] {
+	return remember(ledger, 'programme rows', () => buildRows(ledger, evidenceParts(ledger)));
 }
 
 /** The same from rides and parts of split rides that were read already. */
