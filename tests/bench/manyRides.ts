@@ -24,6 +24,7 @@ try {
 	console.log(
 		`${RIDES} rides, ${RIDES * EVENTS_PER_RIDE} events, ${RIDES * STRETCHES_PER_RIDE} observed stretches, written in ${seconds(began)} s`
 	);
+	const release = holdRunner(join(folder, 'ledger.sqlite'));
 	const server = await startServer(folder);
 	const cookie = await chooseName(server.origin, 'Bench');
 	console.log('page | first answer, ms | later: middle, slowest of fifteen, ms');
@@ -37,8 +38,23 @@ try {
 		);
 	}
 	await server.stop();
+	release();
 } finally {
 	rmSync(folder, { recursive: true, force: true });
+}
+
+/** The rides have no files: a runner that looked for them would change the evidence under the pages' feet. */
+function holdRunner(file: string): () => void {
+	const database = new Database(file);
+	const hold = database.prepare(
+		`INSERT OR REPLACE INTO lease VALUES ('runner', 'bench', 'another machine', 1, 'bench', ?)`
+	);
+	hold.run(Date.now());
+	const beat = setInterval(() => hold.run(Date.now()), 2_000);
+	return () => {
+		clearInterval(beat);
+		database.close();
+	};
 }
 
 async function answerMs(url: string, cookie: string): Promise<number> {

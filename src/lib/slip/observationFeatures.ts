@@ -22,10 +22,7 @@ export const OBSERVATION_FEATURES = [
 	'cadence follows slowly',
 	'ratio scatter of the ride',
 	'speed around mps',
-	'distance of ratio from a gear',
-	'cadence dips of the ride',
-	'ratio dips of the ride',
-	'cadence by the turn'
+	'distance of ratio from a gear'
 ] as const;
 
 const REACH_S = 30;
@@ -85,9 +82,6 @@ export function observationFeatures(context: RideContext): Float64Array[] {
 		new Float64Array(seconds).fill(response.cadence),
 		new Float64Array(seconds).fill(signals.noise),
 		sideMean(speedMps, NEAR_S, GAP_S),
-		gearDistance,
-		new Float64Array(seconds).fill(context.dips.cadence),
-		new Float64Array(seconds).fill(context.dips.ratio),
-		new Float64Array(seconds).fill(context.byTurn ? 1 : 0)
+		gearDistance
 	];
 }

@@ -24,10 +24,7 @@ const FALLING = [
 	'power follows slowly',
 	'cadence follows slowly',
 	'ratio scatter of the ride',
-	'distance of ratio from a gear',
-	'cadence dips of the ride',
-	'ratio dips of the ride',
-	'cadence by the turn'
+	'distance of ratio from a gear'
 ];
 
 /** Size against the reference slip, cut where it no longer matters. */
