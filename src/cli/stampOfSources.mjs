@@ -9,6 +9,8 @@ const STAMPED = [
 	'sample-rides/generate.ts',
 	'sample-rides/generator',
 	'sample-rides/workshop',
+	// shown on the method page
+	'tests/bench/detection-figures.md',
 	'package.json',
 	'package-lock.json',
 	'svelte.config.js',

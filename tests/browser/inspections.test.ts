@@ -1,23 +1,19 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
+import { startEmpty, unexpectedOn } from './startEmpty';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 describe('stacks, inspections and incidents of a workshop', () => {
 	let workshop: Workshop;
 	let desk: Visit;
 
-	/** a refused form is reported by the browser as a failed request; nothing else may be there */
-	const unexpected = () => desk.complaints.filter((complaint) => !complaint.includes('status of 400'));
+	const unexpected = () => unexpectedOn(desk);
 
 	beforeAll(async () => {
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
+		await startEmpty(desk, 'Cy Nobody');
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Cy Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
-		await page.getByText('No wheel yet').waitFor();
 		await page.getByLabel('Name').first().fill('Wheel A');
 		await page.getByRole('button', { name: 'Create the wheel' }).click();
 		await page.getByRole('heading', { name: 'Wheel A' }).waitFor();

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
+import { startEmpty, unexpectedOn } from './startEmpty';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 describe('the owner sets what a build has to show, and signs', () => {
@@ -7,18 +8,13 @@ describe('the owner sets what a build has to show, and signs', () => {
 	let desk: Visit;
 	let releasePath: string;
 
-	/** a refused form is reported by the browser as a failed request; nothing else may be there */
-	const unexpected = () => desk.complaints.filter((complaint) => !complaint.includes('status of 400'));
+	const unexpected = () => unexpectedOn(desk);
 
 	beforeAll(async () => {
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
+		await startEmpty(desk, 'Bo Nobody');
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
-		await page.getByText('No wheel yet').waitFor();
 		await page.goto('/wheels');
 		const build = page.locator('form', { hasText: 'New build' });
 		await build.getByLabel('Name').fill('Second try');

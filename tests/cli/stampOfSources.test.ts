@@ -26,6 +26,13 @@ describe('stampOfSources', () => {
 		['a source changes', () => writeFileSync(join(project, 'src/lib/a.ts'), 'two')],
 		['a source is added', () => writeFileSync(join(project, 'src/lib/b.ts'), '')],
 		['the lock file changes', () => writeFileSync(join(project, 'package-lock.json'), '{ }')],
+		[
+			'the figures of the method page change',
+			() => {
+				mkdirSync(join(project, 'tests/bench'), { recursive: true });
+				writeFileSync(join(project, 'tests/bench/detection-figures.md'), 'found');
+			}
+		],
 		['a source is removed', () => rmSync(join(project, 'src/lib/a.ts'))]
 	])('changes when %s', (_title, change) => {
 		const before = stampOfSources(project);

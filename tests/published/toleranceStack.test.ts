@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
  * 9.000 and 5.000 in a pocket of 20.200 with tolerances 0.10, 0.12, 0.08 and 0.05. It prints a gap of two
  * tenths, a worst case of 0.35 and a root sum square of 0.18. A course page and no handbook: no worked
  * example of one could be read here. The formulas are those of F. Scholz, Tolerance Stack Analysis Methods,
- * Boeing Information & Support Services, December 1995.
+ * research report, December 1995.
  */
 describe('toleranceStack against a published example', () => {
 	const symmetric = (sign: 1 | -1, nominalMm: number, tolerance: number) =>

@@ -2,9 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { tyreCircumferenceM } from '$lib/hardware/tyreCircumference';
 
 /**
- * Designation by ISO 5775-1 and circumference in mm as printed in a table for wheel sensors: WheelSizes.kt
- * of the open-source Bluetooth library for Android by a maker of radio chips (profile "csc", BSD-3-Clause,
- * 2023), as read in November 2026. For some designations it prints two values, which differ by up to 1.9 %.
+ * Designation by ISO 5775-1 and circumference in mm as printed in a table for wheel sensors: the file
+ * WheelSizes.kt of an open-source library for speed and cadence sensors (BSD-3-Clause, 2023), as read in
+ * November 2026. For some designations it prints two values, which differ by up to 1.9 %.
  */
 const PRINTED: [string, number][] = [
 	['60-622', 2340],

@@ -150,7 +150,14 @@ describe('wearWords', () => {
 		limit: { value: 1.2, is: 'lowest' },
 		beyondLimit: false,
 		reachedM: 400_000,
-		line: { slopePerThousandKm: -0.5, points: 5, confidence: 0.95, band: [] },
+		line: {
+			slopePerThousandKm: -0.5,
+			slopeLowerPerThousandKm: -0.62,
+			slopeUpperPerThousandKm: -0.38,
+			points: 5,
+			confidence: 0.95,
+			band: []
+		},
 		limitReached: { atM: 600_000, lowerM: 550_000, upperM: 700_000, kind: 'between', confidence: 0.95 },
 		fewestPoints: 4,
 		...more
@@ -158,7 +165,9 @@ describe('wearWords', () => {
 	const said = (more: Partial<WearView>) => plain(wearWords(wear(more), formats).join(' '));
 
 	it('says wear per 1000 km, the distance of the limit with its limits, and how far it is from now', () => {
-		expect(said({})).toMatch(/^0\.50 mm less per 1000 km by a straight line through 5 inspections/);
+		expect(said({})).toMatch(
+			/^It changes by -0\.50 mm per 1000 km \(95.% limits -0\.62 to -0\.38\), by a straight line through 5 inspections/
+		);
 		expect(said({})).toContain('at 600 km, 550 km to 700 km (95 %); 200 km from now.');
 	});
 

@@ -178,6 +178,9 @@ describe('wear over distance', () => {
 		expect(wear.points.map(({ distanceM }) => distanceM)).toEqual([1e5, 2e5, 3e5, 4e5]);
 		// by hand: slope of 1.5, 1.45, 1.41, 1.35 at 1..4 is (3 x -0.15 + 1 x -0.04) / 10 a 100 km
 		expect(wear.line?.slopePerThousandKm).toBeCloseTo(-0.49, 9);
+		// residuals 1, 2, 7, 4 thousandths: sd 0.00592, over the root of 5: 0.00265, times t(0.975, 2) = 4.3027
+		expect(wear.line?.slopeLowerPerThousandKm).toBeCloseTo(-0.49 - 0.1138, 3);
+		expect(wear.line?.slopeUpperPerThousandKm).toBeCloseTo(-0.49 + 0.1138, 3);
 		expect(wear.reachedM).toBe(4e5);
 	});
 

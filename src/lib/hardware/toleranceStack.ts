@@ -29,7 +29,7 @@ export interface ToleranceStack {
  * @example toleranceStack([{ sign: 1, nominalMm: 20, minusMm: 0.3, plusMm: 0.3 },
  *   { sign: -1, nominalMm: 19, minusMm: 0.4, plusMm: 0.4 }])
  *   // nominal 1, worst case 0.3 to 1.7, root sum square 0.5 to 1.5
- * Source: F. Scholz, Tolerance Stack Analysis Methods, Boeing Information & Support Services, December
+ * Source: F. Scholz, Tolerance Stack Analysis Methods, research report, December
  * 1995, arithmetic and RSS tolerance stacks.
  */
 export function toleranceStack(links: readonly ChainLink[]): ToleranceStack {

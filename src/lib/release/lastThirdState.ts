@@ -1,4 +1,5 @@
 import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
+import { counted } from './counted';
 import { holds, notYet } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
@@ -15,12 +16,12 @@ export function lastThirdState(
 ): CriterionState {
 	const { rateAtMostPerThousandKm: limit, confidence } = criteria;
 	const upper = poissonRateUpperBound(lastThird.slips, lastThird.observedM / UNIT_M, confidence);
-	const counted =
-		lastThird.slips === 0 ? 'no slip counts' : `slips that count: ${words.number(lastThird.slips)}`;
+	const found =
+		lastThird.slips === 0 ? 'no slip counts' : counted(lastThird.slips, 'slip counts', 'slips count', words);
 	const bound = Number.isFinite(upper)
 		? `at most ${words.figure(upper)} per 1000 observed km (one-sided, ${words.share(confidence)})`
 		: 'no bound can be given';
-	const sentence = `At most ${words.figure(limit)} per 1000 observed km over the last third; there ${counted} on ${words.km(lastThird.observedM)}: ${bound}.`;
+	const sentence = `At most ${words.figure(limit)} per 1000 observed km over the last third; there ${found} on ${words.km(lastThird.observedM)}: ${bound}.`;
 	if (upper <= limit) return holds('last third', sentence);
 	const neededM = lastThird.observedM * (upper / limit);
 	return notYet(

@@ -1,3 +1,4 @@
+import { counted } from './counted';
 import { fails, holds, notYet, outOfReach } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, SequentialPlan, TestEvidence } from './criteria';
 import { planLines, sequentialCourse } from './sequentialCourse';
@@ -18,15 +19,15 @@ export function sequentialPlanState(
 	const observedM = evidence.wheels.reduce((sum, wheel) => sum + wheel.observedM, 0);
 	const all = sequentialCourse(lines, evidence.slipsAtObservedM, observedM);
 	const confirmed = sequentialCourse(lines, evidence.confirmedAtObservedM, observedM);
-	const count = evidence.slipsAtObservedM.length;
-	const sentence = `${asked}; ${words.km(observedM)} are observed, ${count === 0 ? 'no slip counts' : `${words.number(count)} count`}.`;
+	const slips = evidence.slipsAtObservedM.length;
+	const sentence = `${asked}; ${words.km(observedM)} are observed, ${slips === 0 ? 'no slip counts' : counted(slips, 'slip counts', 'slips count', words)}.`;
 	if (confirmed.state === 'fail') return fails('rate', sentence);
 	if (all.state === 'pass') return holds('rate', sentence);
 	if (all.state === 'fail')
 		return notYet(
 			'rate',
 			sentence,
-			`Review of ${words.number(evidence.unreviewed)} events: with all of them slips the plan has failed.`
+			`Review of ${counted(evidence.unreviewed, 'event', 'events', words)}: with all of them slips the plan has failed.`
 		);
 	return notYet(
 		'rate',

@@ -7,27 +7,10 @@ import {
 	rideView,
 	type ComparisonPolicy
 } from '$lib/server';
-import type { ExposureCell } from '$lib/slip/exposure';
+import { exposed } from './rides';
 import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../testLedger';
 
 const POLICY: ComparisonPolicy = { unit: 'slips', shown: 'found' };
-
-function exposed(torqueFromNm: number, observedM: number): ExposureCell {
-	return {
-		torqueFromNm,
-		torqueToNm: torqueFromNm + 10,
-		gear: null,
-		ratio: null,
-		drivenM: observedM,
-		drivenS: 0,
-		observedM,
-		observedS: 0,
-		drivenTurns: 0,
-		observedTurns: 0,
-		pickUps: 0,
-		observedPickUps: 0
-	};
-}
 
 /** the old build with eight slips on its ride, the new one with one on its own, all at 30 Nm */
 async function twoBuilds(newTorqueNm = 30) {

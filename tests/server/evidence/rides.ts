@@ -1,5 +1,6 @@
 import type { EvidenceRide } from '$lib/server/evidence/buildEvidence';
 import type { EvidenceCell, EvidenceEvent } from '$lib/server/evidence/evidenceRides';
+import type { ExposureCell } from '$lib/slip/exposure';
 
 let nextId = 1;
 
@@ -52,5 +53,23 @@ export function ride(change: Partial<EvidenceRide>): EvidenceRide {
 		events: [],
 		failedPickUps: [],
 		...change
+	};
+}
+
+/** Observed distance at one torque, as the analysis hands it to the ledger. */
+export function exposed(torqueFromNm: number, observedM: number): ExposureCell {
+	return {
+		torqueFromNm,
+		torqueToNm: torqueFromNm + 10,
+		gear: null,
+		ratio: null,
+		drivenM: observedM,
+		drivenS: 0,
+		observedM,
+		observedS: 0,
+		drivenTurns: 0,
+		observedTurns: 0,
+		pickUps: 0,
+		observedPickUps: 0
 	};
 }

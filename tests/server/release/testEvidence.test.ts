@@ -4,27 +4,9 @@ import { releaseView, recordToSign } from '$lib/server/release/releaseView';
 import { setReleaseCriteria } from '$lib/server/release/releaseCriteria';
 import { listDecisions, sealRecord, signDecision } from '$lib/server/release/releaseDecisions';
 import { slipPath } from '$lib/server/release/slipPath';
-import type { ExposureCell } from '$lib/slip/exposure';
 import { CRITERIA, WORDS } from '../../release/testWords';
-import { ride, slip } from '../evidence/rides';
+import { exposed, ride, slip } from '../evidence/rides';
 import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../testLedger';
-
-function exposed(torqueFromNm: number, observedM: number): ExposureCell {
-	return {
-		torqueFromNm,
-		torqueToNm: torqueFromNm + 10,
-		gear: null,
-		ratio: null,
-		drivenM: observedM,
-		drivenS: 0,
-		observedM,
-		observedS: 0,
-		drivenTurns: 0,
-		observedTurns: 0,
-		pickUps: 0,
-		observedPickUps: 0
-	};
-}
 
 /** the old build slipped; the new one has a ride before its criteria were set and rides after */
 async function programme() {

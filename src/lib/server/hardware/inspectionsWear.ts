@@ -3,6 +3,7 @@ import { wearSeries, type WearPoint } from '$lib/hardware/wearSeries';
 import { FEWEST_POINTS_FOR_CROSSING } from '$lib/reliability/lineReachesValue';
 import { straightLine, type StraightLine } from '$lib/reliability/straightLine';
 import { straightLinePrediction } from '$lib/reliability/straightLinePrediction';
+import { studentQuantile } from '$lib/reliability/studentQuantile';
 import type { Ledger } from '../ledger/openLedger';
 import { axisOfWheel } from './distances';
 import type { Finding } from './inspectionsInput';
@@ -20,6 +21,8 @@ const KM = 1000;
 export interface WearLineView {
 	/** change per 1000 km, in the unit of the series */
 	slopePerThousandKm: number;
+	slopeLowerPerThousandKm: number;
+	slopeUpperPerThousandKm: number;
 	points: number;
 	confidence: number;
 	band: { distanceM: number; value: number; lower: number; upper: number }[];
@@ -123,8 +126,11 @@ function lineView(line: StraightLine, used: readonly WearPoint[]): WearLineView 
 		const { value, lower, upper } = straightLinePrediction(line, km, CONFIDENCE);
 		return { distanceM: km * KM, value, lower, upper };
 	});
+	const reach = studentQuantile((1 + CONFIDENCE) / 2, line.degreesOfFreedom) * line.slopeStandardError;
 	return {
 		slopePerThousandKm: line.slope * 1000,
+		slopeLowerPerThousandKm: (line.slope - reach) * 1000,
+		slopeUpperPerThousandKm: (line.slope + reach) * 1000,
 		points: line.pointCount,
 		confidence: CONFIDENCE,
 		band

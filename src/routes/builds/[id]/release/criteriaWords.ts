@@ -13,7 +13,7 @@ export function criteriaWords(
 	const rate = `fewer than ${formats.figure(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${formats.share(criteria.confidence)} confidence`;
 	const how =
 		plan.kind === 'fixed'
-			? `${formats.km(plan.observedMPerWheel)} observed on each of ${counted(criteria.wheels, 'wheel', 'wheels')}, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${formats.number(plan.slipsAllowed)} slips`}`
+			? `${formats.km(plan.observedMPerWheel)} observed on each of ${counted(criteria.wheels, 'wheel', 'wheels')}, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${counted(plan.slipsAllowed, 'slip', 'slips')}`}`
 			: `a plan that may end early: a build with ${formats.figure(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.km(plan.longestObservedM)}; at least ${counted(criteria.wheels, 'wheel', 'wheels')}`;
 	const optional = [
 		criteria.expectedRatioAtMost === null

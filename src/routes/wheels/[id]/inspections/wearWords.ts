@@ -21,8 +21,8 @@ function lineSentence(wear: WearView, formats: Formats): string {
 		return after < fewestPoints
 			? `${formats.number(after)} of at least ${formats.number(fewestPoints)} inspections after the run-in: no line is drawn through fewer.`
 			: 'All were measured at one distance: no line can be told.';
-	const way = line.slopePerThousandKm < 0 ? 'less' : 'more';
-	return `${amount(Math.abs(line.slopePerThousandKm), unit, formats)} ${way} per 1000 km by a straight line through ${formats.number(line.points)} inspections; the band is where one further measurement is expected (${formats.share(line.confidence)}). It knows nothing of a bend further out.`;
+	const limits = `${formats.figure(line.slopeLowerPerThousandKm)} to ${formats.figure(line.slopeUpperPerThousandKm)}`;
+	return `It changes by ${amount(line.slopePerThousandKm, unit, formats)} per 1000 km (${formats.share(line.confidence)} limits ${limits}), by a straight line through ${formats.number(line.points)} inspections; the band is where one further measurement is expected (${formats.share(line.confidence)}). It knows nothing of a bend further out.`;
 }
 
 function limitSentence(wear: WearView, formats: Formats): string | null {
