@@ -64,7 +64,7 @@ test('Riders are counted, not rides', () => {
 
 test('Counted against expected needs an upper limit under the share and enough comparable distance', () => {
 	const at = (ratioUpper: number, comparableShare: number) =>
-		expectedState(CRITERIA, { expected: { ratioUpper, comparableShare } }, WORDS);
+		expectedState(CRITERIA, { expected: { ratioUpper, confidence: 0.95, comparableShare } }, WORDS);
 	expect(at(0.2, 0.5)?.state).toBe('holds');
 	expect(at(0.21, 0.5)?.state).toBe('not yet');
 	expect(at(0.1, 0.49)?.state).toBe('not yet');

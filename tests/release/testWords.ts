@@ -36,7 +36,7 @@ export const GOOD: TestEvidence = {
 	slipsAtObservedM: [],
 	confirmedAtObservedM: [],
 	lastThird: { slips: 0, observedM: 1_600_000 },
-	expected: { ratioUpper: 0.15, comparableShare: 0.8 },
+	expected: { ratioUpper: 0.15, confidence: 0.95, comparableShare: 0.8 },
 	observedMAboveHardTorque: 25_000,
 	observedMWet: 400_000,
 	observedMDry: 4_000_000,

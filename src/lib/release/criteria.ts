@@ -60,6 +60,8 @@ export interface TestEvidence {
 	/** null = the reference build has nothing to compare with */
 	readonly expected: {
 		readonly ratioUpper: number;
+		/** two-sided confidence of that limit */
+		readonly confidence: number;
 		/** share of the new build's observed distance that could be compared, 0 to 1 */
 		readonly comparableShare: number;
 	} | null;

@@ -26,7 +26,7 @@ export function expectedState(
 			'Rides at torque and age that the old build knew.'
 		);
 	const has = Number.isFinite(expected.ratioUpper)
-		? `the upper limit is ${words.figure(expected.ratioUpper)}`
+		? `the upper ${words.share(expected.confidence)} limit is ${words.figure(expected.ratioUpper)}`
 		: 'no upper limit can be given';
 	const sentence = `${asked}; ${has}, on ${words.share(expected.comparableShare)} of the observed distance.`;
 	if (expected.comparableShare < LEAST_COMPARABLE_SHARE)

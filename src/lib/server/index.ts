@@ -145,9 +145,9 @@ export {
 	type AgainstReference,
 	type BuildAgainstBuild,
 	type BuildTold,
-	type ComparisonPolicy,
-	type RatioView
+	type ComparisonPolicy
 } from './evidence/buildAgainstBuild';
+export type { RatioView } from './evidence/setAgainst';
 export type { BuildRates } from './evidence/buildRates';
 export { currentVersion as currentAnalysisVersion } from './queue/analysisVersions';
 export type { TrendView } from './evidence/lifeOfBuild';

@@ -1,37 +1,20 @@
 import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
-import { widestRateRatio } from '$lib/reliability/widestRateRatio';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
-import { CONFIDENCE } from '../rates/countView';
 import { binWidthM } from './binWidth';
 import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
 import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
 import { buildRates, unitsOf, type BuildRates } from './buildRates';
 import { countedSlips, type CountedUnit } from './countedSlips';
 import { dependsOn, type DependsOn } from './dependsOn';
-import { expectedSlips, type ExpectedSlips } from './expectedSlips';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
-import { strata } from './strata';
+import { setAgainst, type SetAgainst } from './setAgainst';
 
 /** What a person chose on the page; printed with it. */
 export interface ComparisonPolicy {
 	readonly unit: CountedUnit;
 	/** what charts count: everything found and not rejected, or confirmed slips only */
 	readonly shown: 'found' | 'confirmed';
-}
-
-/** A ratio of two rates with THE interval. */
-export interface RatioView {
-	/** null when there is no slip on either side, or only on the build's */
-	readonly ratio: number | null;
-	readonly lower: number;
-	/** null = no upper limit can be given */
-	readonly upper: number | null;
-	readonly confidence: number;
-	/** of "equal rates", exact, slips taken for single ones; null = nothing to compare */
-	readonly pValue: number | null;
-	readonly decidedBy: 'single' | 'bursts';
-	readonly assumesSingleEvents: boolean;
 }
 
 /** Everything that rides tell about one build, ready to be drawn. */
@@ -59,9 +42,9 @@ export interface AgainstReference {
 	readonly buildId: number;
 	readonly build: string;
 	/** unreviewed events count as slips of the build and as none of the reference */
-	readonly decides: { readonly ratio: RatioView; readonly expected: ExpectedSlips };
+	readonly decides: SetAgainst;
 	/** unreviewed events count as slips of both */
-	readonly asFound: { readonly ratio: RatioView; readonly expected: ExpectedSlips };
+	readonly asFound: SetAgainst;
 }
 
 export interface BuildAgainstBuild {
@@ -102,8 +85,8 @@ function compute(
 		against: others.map((build) => ({
 			buildId: build.buildId,
 			build: build.build,
-			decides: setAgainst(build, reference, policy.unit, 'none'),
-			asFound: setAgainst(build, reference, policy.unit, 'slip')
+			decides: setAgainst(build.rides, reference.rides, policy.unit, 'none'),
+			asFound: setAgainst(build.rides, reference.rides, policy.unit, 'slip')
 		}))
 	};
 }
@@ -137,36 +120,6 @@ function toldOf(
 		overHours: ratesOverHours(build.rides, shown),
 		life: lifeOfBuild(build, shown),
 		dependsOn: dependsOn(build, shown)
-	};
-}
-
-function setAgainst(
-	build: BuildEvidence,
-	reference: BuildEvidence,
-	unit: CountedUnit,
-	onReference: 'slip' | 'none'
-): AgainstReference['decides'] {
-	const counting = { unit, unreviewed: 'slip' } as const;
-	const ofReference = { unit, unreviewed: onReference } as const;
-	const ratio = widestRateRatio(
-		unitsOf(build.rides, counting),
-		unitsOf(reference.rides, ofReference),
-		CONFIDENCE
-	);
-	return {
-		ratio: {
-			ratio: Number.isFinite(ratio.ratio) ? ratio.ratio : null,
-			lower: ratio.lower,
-			upper: Number.isFinite(ratio.upper) ? ratio.upper : null,
-			confidence: CONFIDENCE,
-			pValue: Number.isNaN(ratio.ratio) ? null : ratio.pValue,
-			decidedBy: ratio.decidedBy,
-			assumesSingleEvents: ratio.assumesSingleEvents
-		},
-		expected: expectedSlips(strata(build.rides, unit, 'slip'), strata(reference.rides, unit, onReference), {
-			counted: ratio.usedDispersionA,
-			reference: ratio.usedDispersionB
-		})
 	};
 }
 

@@ -2,6 +2,7 @@ import { hubTorqueBin } from '$lib/slip/hubTorqueBins';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
 import { IN_THE_RATE } from '../rates/eventTallies';
+import { byRide, type OfRide } from '../rides/byRide';
 
 /** How much was ridden at one hub torque, in one gear. */
 export interface EvidenceCell {
@@ -42,10 +43,7 @@ export interface RideEvidence {
 	readonly failedPickUps: readonly number[];
 }
 
-interface Of {
-	readonly rideId: number;
-}
-type EventRow = Of & Omit<EvidenceEvent, 'torqueBin' | 'standing'> & EventStanding;
+type EventRow = OfRide & Omit<EvidenceEvent, 'torqueBin' | 'standing'> & EventStanding;
 interface EventStanding {
 	readonly hubTorqueNm: number | null;
 	readonly verdict: 'confirmed' | 'rejected' | null;
@@ -62,18 +60,18 @@ export function evidenceOfRides(
 	rideIds: readonly number[]
 ): ReadonlyMap<number, RideEvidence> {
 	const asked = { version: currentVersion(ledger), rideIds: JSON.stringify(rideIds) };
-	const read = <Row extends Of>(sql: string) =>
+	const read = <Row extends OfRide>(sql: string) =>
 		byRide(ledger.database.prepare<[object], Row>(sql).all(asked));
-	const cells = read<Of & EvidenceCell & { torqueFromNm: number | null }>(
+	const cells = read<OfRide & EvidenceCell & { torqueFromNm: number | null }>(
 		`SELECT ride_id AS rideId, torque_from_nm AS torqueFromNm, gear, ratio, driven_m AS drivenM,
 			observed_m AS observedM, observed_turns AS observedTurns, observed_pick_ups AS observedPickUps
 		FROM exposure_cell t WHERE ${ofAsked('t')} ORDER BY ride_id, cell`
 	);
-	const hours = read<Of & { hour: number; observedM: number }>(
+	const hours = read<OfRide & { hour: number; observedM: number }>(
 		`SELECT ride_id AS rideId, hour, observed_m AS observedM
 		FROM exposure_hour t WHERE ${ofAsked('t')} ORDER BY ride_id, hour`
 	);
-	const observed = read<Of & { fromM: number; toM: number }>(
+	const observed = read<OfRide & { fromM: number; toM: number }>(
 		`SELECT ride_id AS rideId, start_m AS fromM, end_m AS toM
 		FROM observed_stretch t WHERE ${ofAsked('t')} ORDER BY ride_id, start_s`
 	);
@@ -83,7 +81,7 @@ export function evidenceOfRides(
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 		WHERE ${IN_THE_RATE} AND ${ofAsked('e')} ORDER BY e.ride_id, e.start_s, e.id`
 	);
-	const pickUps = read<Of & { startS: number }>(
+	const pickUps = read<OfRide & { startS: number }>(
 		`SELECT e.ride_id AS rideId, e.start_s AS startS
 		FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 		WHERE e.kind = 'failed pick-up' AND e.observed = 1 AND v.verdict IS NOT 'rejected'
@@ -113,14 +111,4 @@ function ofAsked(table: string): string {
 
 function toEvent({ hubTorqueNm, verdict, ...event }: EventRow): EvidenceEvent {
 	return { ...event, torqueBin: hubTorqueBin(hubTorqueNm ?? NaN), standing: verdict ?? 'unreviewed' };
-}
-
-function byRide<Row extends Of>(rows: readonly Row[]): ReadonlyMap<number, Row[]> {
-	const map = new Map<number, Row[]>();
-	for (const row of rows) {
-		const ofRide = map.get(row.rideId);
-		if (ofRide) ofRide.push(row);
-		else map.set(row.rideId, [row]);
-	}
-	return map;
 }

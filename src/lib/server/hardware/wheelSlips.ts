@@ -1,6 +1,7 @@
 import type { AxisPiece } from '$lib/hardware/wheelAxis';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
+import { byRide } from '../rides/byRide';
 import { IN_THE_RATE } from '../rates/eventTallies';
 import type { WheelPiece } from './distances';
 
@@ -52,11 +53,5 @@ function readSlips(ledger: Ledger, rideIds: readonly number[]): Map<number, Stor
 				AND ${IN_THE_RATE} AND v.verdict IS NOT 'rejected' ORDER BY e.ride_id, e.start_s, e.id`
 		)
 		.all({ version: currentVersion(ledger), rideIds: JSON.stringify(rideIds) });
-	const byRide = new Map<number, StoredSlip[]>();
-	for (const row of rows) {
-		const ofRide = byRide.get(row.rideId);
-		if (ofRide) ofRide.push(row);
-		else byRide.set(row.rideId, [row]);
-	}
-	return byRide;
+	return byRide(rows);
 }

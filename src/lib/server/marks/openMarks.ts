@@ -2,9 +2,8 @@ import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
 import type { StoredAnswer } from './markAnswers';
+import { byRide, type OfRide } from '../rides/byRide';
 import { matchedMarks, type MarkedEvent, type StoredMark } from './matchedMarks';
-
-type OfRide<Row> = Row & { readonly rideId: number };
 
 const SAID = '(SELECT id FROM ride WHERE laps_mean_slips = 1 AND withdrawn_ms IS NULL)';
 
@@ -21,7 +20,7 @@ function countOpen(ledger: Ledger): Map<number, number> {
 	const version = currentVersion(ledger);
 	const events = byRide(
 		database
-			.prepare<[number], OfRide<MarkedEvent>>(
+			.prepare<[number], OfRide & MarkedEvent>(
 				`SELECT e.ride_id AS rideId, e.id, e.start_s AS startS, v.verdict
 				FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
 				WHERE e.version = ? AND e.ride_id IN ${SAID}`
@@ -30,7 +29,7 @@ function countOpen(ledger: Ledger): Map<number, number> {
 	);
 	const answers = byRide(
 		database
-			.prepare<[], OfRide<StoredAnswer>>(
+			.prepare<[], OfRide & StoredAnswer>(
 				`SELECT ride_id AS rideId, mark_ms AS markMs, answer, '' AS byCode, at_ms AS atMs
 				FROM rider_mark_answer WHERE superseded_ms IS NULL`
 			)
@@ -38,7 +37,7 @@ function countOpen(ledger: Ledger): Map<number, number> {
 	);
 	const marks = byRide(
 		database
-			.prepare<[number], OfRide<StoredMark & { startMs: number }>>(
+			.prepare<[number], OfRide & StoredMark & { startMs: number }>(
 				`SELECT m.ride_id AS rideId, m.time_s AS timeS, m.observed, r.started_ms AS startMs
 				FROM rider_mark m JOIN ride r ON r.id = m.ride_id WHERE m.version = ? AND m.ride_id IN ${SAID}
 				ORDER BY m.ride_id, m.time_s`
@@ -57,14 +56,4 @@ function countOpen(ledger: Ledger): Map<number, number> {
 		if (count > 0) open.set(rideId, count);
 	}
 	return open;
-}
-
-function byRide<Row>(rows: readonly OfRide<Row>[]): Map<number, OfRide<Row>[]> {
-	const map = new Map<number, OfRide<Row>[]>();
-	for (const row of rows) {
-		const known = map.get(row.rideId);
-		if (known) known.push(row);
-		else map.set(row.rideId, [row]);
-	}
-	return map;
 }

@@ -1,8 +1,7 @@
 import type { ReleaseCriteria, TestEvidence } from '$lib/release/criteria';
 import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { evidenceOfBuilds, type BuildEvidence, type EvidenceRide } from '../evidence/buildEvidence';
-import { expectedSlips } from '../evidence/expectedSlips';
-import { strata } from '../evidence/strata';
+import { setAgainst } from '../evidence/setAgainst';
 import { benchEvidence } from '../hardware/benchChecks';
 import { incidentsOfBuild } from '../hardware/incidentsView';
 import type { Ledger } from '../ledger/openLedger';
@@ -77,12 +76,16 @@ function lastThirdOf(slipsAtM: readonly number[], observedM: number): TestEviden
 }
 
 function expectedOf(rides: readonly EvidenceRide[], reference: BuildEvidence): TestEvidence['expected'] {
-	const { upper, comparedM, notComparedM } = expectedSlips(
-		strata(rides, 'slips', 'slip'),
-		strata(reference.rides, 'slips', 'none')
-	);
+	const { upper, comparedM, notComparedM, confidence } = setAgainst(
+		rides,
+		reference.rides,
+		'episodes',
+		'none'
+	).expected;
 	const observedM = comparedM + notComparedM;
-	return observedM > 0 ? { ratioUpper: upper ?? Infinity, comparableShare: comparedM / observedM } : null;
+	return observedM > 0
+		? { ratioUpper: upper ?? Infinity, confidence, comparableShare: comparedM / observedM }
+		: null;
 }
 
 /** Of any confirmed slip, also where nothing was observed: what a person confirmed has happened. */
