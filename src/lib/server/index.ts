@@ -13,6 +13,7 @@ export { actorOf, choosePerson, findPerson, findPersonAsActor, listPeople } from
 export { getSettings, setSettings, type Settings } from './settings/settings';
 
 export { exampleState, type ExampleState } from './example/exampleState';
+export { firstLook, type FirstLook } from './example/firstLook';
 export { ledgerIsEmpty, startEmpty } from './example/firstStart';
 export { installExample } from './example/installExample';
 export { removeExample } from './example/removeExample';

@@ -7,6 +7,7 @@ import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { workedEvent } from '$lib/slip/workedEvent';
 import { benchFigures } from './benchFigures';
 import { allConstants, writtenFigures } from './sourceFiles';
+import { slipSizes } from './slipSizes';
 import { workedView } from './workedView';
 import { rideOf, workedRide } from './workedRide';
 import type { PageServerLoad } from './$types';
@@ -34,6 +35,7 @@ function make() {
 		},
 		constants: allConstants(),
 		figures: benchFigures(writtenFigures()),
+		slipSizes: slipSizes(),
 		worked:
 			worked &&
 			workedView(

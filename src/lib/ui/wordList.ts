@@ -1,0 +1,280 @@
+import type { Word, WordLink } from './words';
+
+const RATE: WordLink = { href: '/method#rate', name: 'How rates and limits are made' };
+const FOUND: WordLink = { href: '/method#found', name: 'How a slip is found' };
+const OBSERVED: WordLink = { href: '/method#reference', name: 'How observed distance is decided' };
+const CANNOT: WordLink = { href: '/method#one-second', name: 'What a ride cannot show' };
+
+/** Every word that pages use and that a newcomer may ask about; the key is its anchor on /words. */
+export const WORDS = {
+	freehub: {
+		word: 'Freehub, driver',
+		group: 'The hub',
+		says: 'The body that carries the cassette. It drives the hub shell through the clutch and lets it run free when the rider coasts.'
+	},
+	clutch: {
+		word: 'Ratchet ring, pawls, spring',
+		group: 'The hub',
+		says: 'The clutch between driver and shell. Pawls (or toothed rings) are pressed by a spring into the teeth of a ring. When they do not hold, the hub slips.'
+	},
+	step: {
+		word: 'Engagement step',
+		group: 'The hub',
+		says: 'The angle from one position in which the clutch can take up drive to the next.',
+		madeOf: '360 hub degrees divided by the points of engagement of one hub turn.'
+	},
+	stack: {
+		word: 'Axial stack',
+		group: 'The hub',
+		says: 'Everything that lies along the axle between the faces of the end caps. Its lengths decide how deep the clutch engages and how much the freehub can move sideways.'
+	},
+	dish: {
+		word: 'Dish',
+		group: 'The hub',
+		says: 'Where the rim lies against the middle of the locknut faces. A spacer added on one side moves the rim by half its thickness.'
+	},
+	'over-locknut': {
+		word: 'Over-locknut distance',
+		group: 'The hub',
+		says: 'The width of the hub between the faces of the locknuts or end caps.'
+	},
+	development: {
+		word: 'Development',
+		group: 'On the road',
+		says: 'Metres that the bicycle travels for one turn of the crank in a gear.',
+		madeOf: 'Chainring teeth / sprocket teeth x circumference of the wheel; learned from the ride.'
+	},
+	'engaged-cadence': {
+		word: 'Engaged cadence',
+		group: 'On the road',
+		says: 'The cadence that belongs to the speed of the wheel in the gear that is on, when driver and shell turn together. Cadence above it means that the crank runs ahead of the wheel.',
+		madeOf: '60 x speed / development.',
+		more: { href: '/method#compared', name: 'What is compared' }
+	},
+	'gained-angle': {
+		word: 'Angle gained on the wheel',
+		group: 'On the road',
+		says: 'How far the crank got ahead of the wheel, counted in degrees of the hub. Engaged riding is flat, coasting falls, a slip is a step up.',
+		more: { href: '/method#worked', name: 'One event worked through' }
+	},
+	'hub-torque': {
+		word: 'Mean hub torque',
+		group: 'On the road',
+		says: 'The torque that reaches the driver, as a mean over a turn of the crank. Peaks within a turn are 1.6 to 2 times as high.',
+		madeOf:
+			'Torque at the crank x sprocket / chainring x 0.97. At very low cadence it is "not known", never nought.',
+		source: 'Efficiency and peaks: common practice, no source'
+	},
+	'pick-up': {
+		word: 'Pick-up',
+		group: 'On the road',
+		says: 'From coasting to driving. Up to one engagement step plus slack of the chain is normal take-up and no event.'
+	},
+	trainer: {
+		word: 'Trainer ride',
+		group: 'On the road',
+		says: 'A ride on an indoor trainer does not follow the physics of the road. It counts in no rate and adds nothing to a build’s distance.'
+	},
+	slip: {
+		word: 'Slip',
+		group: 'What the tool finds',
+		says: 'The driver gains on the shell while the rider is pressing, and the load is lost.',
+		more: FOUND
+	},
+	'failed-pick-up': {
+		word: 'Failed pick-up',
+		group: 'What the tool finds',
+		says: 'Pedalling begins again after coasting and the crank runs past the wheel by more than one step plus slack. It points to spring, pawls or grease rather than to the teeth.',
+		madeOf: 'Counted apart from slips, per 1000 observed pick-ups.'
+	},
+	overrun: {
+		word: 'Overrun',
+		group: 'What the tool finds',
+		says: 'The degrees that the crank gained on the wheel in one event. Hub degrees are crank degrees x chainring / sprocket.',
+		madeOf:
+			'Surplus of cadence over the engaged cadence, added up; the limits hold what noise and rounding allow.'
+	},
+	'reference-slip': {
+		word: 'Reference slip',
+		group: 'What the tool finds',
+		says: '90 crank degrees: what a rider clearly feels and what one value a second can show. Rates count slips of at least this size.',
+		more: CANNOT
+	},
+	strength: {
+		word: 'Strength of signs',
+		group: 'What the tool finds',
+		says: 'How clearly the recording speaks for a slip, from 0.01 to 0.99. It is not the chance that it is one, and strengths are never added up.',
+		madeOf: 'Calibrated at a stated share of slips among what is found; the table stands in the method.',
+		more: FOUND
+	},
+	'detection-limit': {
+		word: 'Detection limit',
+		group: 'What the tool finds',
+		says: 'The smallest overrun that this recording would have shown at this place nine times in ten.',
+		more: CANNOT
+	},
+	episode: {
+		word: 'Episode',
+		group: 'What the tool finds',
+		says: 'Slips of one ride that lie less than 10 s apart. Often one cause, so they can be counted as one.'
+	},
+	'rider-mark': {
+		word: 'Rider mark',
+		group: 'What the tool finds',
+		says: 'A lap pressed, or a time told, because something was felt. Laps mean slips only if the rider has said so.'
+	},
+	verdict: {
+		word: 'Verdict',
+		group: 'What the tool finds',
+		says: 'What a person decided about an event: confirmed as a slip, or rejected with a reason. It keeps who and when, and it can be taken back.'
+	},
+	'total-distance': {
+		word: 'Total distance',
+		group: 'Kilometres',
+		says: 'All kilometres of the rides, whether or not their recordings could show a slip.'
+	},
+	'observed-distance': {
+		word: 'Observed distance',
+		group: 'Kilometres',
+		says: 'Kilometres on which this recording would have shown a reference slip with 90 % probability. It is decided without looking at what was found there.',
+		more: OBSERVED
+	},
+	'driven-distance': {
+		word: 'Driven distance',
+		group: 'Kilometres',
+		says: 'Kilometres under drive: neither coasting nor standing.'
+	},
+	age: {
+		word: 'Age of a build',
+		group: 'Kilometres',
+		says: 'Distance that the wheel was ridden outdoors since the build was fitted, also where no recording could show a slip.',
+		more: RATE
+	},
+	'unlogged-distance': {
+		word: 'Distance without a recording',
+		group: 'Kilometres',
+		says: 'Kilometres that somebody rode and wrote down. They age the hub and its parts and are in no rate.'
+	},
+	'run-in': {
+		word: 'Run-in',
+		group: 'Kilometres',
+		says: 'The first kilometres, in which surfaces settle. Wear is drawn from there on.'
+	},
+	rate: {
+		word: 'Slips per 100 observed km',
+		group: 'How often, and how sure',
+		says: 'Slips of at least the reference size that began on observed stretches, divided by the observed kilometres.',
+		madeOf: 'Read it with its limits. It is per observed kilometre, not per kilometre.',
+		more: RATE
+	},
+	limits: {
+		word: '95 % limits',
+		group: 'How often, and how sure',
+		says: 'The rates that these rides allow. Made this way again and again, such limits hold the true rate in at least 95 of 100 programmes.',
+		madeOf: 'At each end the wider of the exact limits for single slips and of limits that allow for bursts.',
+		source: 'Garwood 1936; Fay and Feuer 1997',
+		more: RATE
+	},
+	'upper-limit': {
+		word: 'None found',
+		group: 'How often, and how sure',
+		says: 'Nothing found is never "no slips will happen". The upper limit says how often it may slip and still show nothing on so many kilometres: 300 observed km without a slip leave 10 per 1000 km possible.',
+		madeOf: 'One-sided, 95 %: 3.0 events / observed km.',
+		source: 'Garwood 1936',
+		more: RATE
+	},
+	unreviewed: {
+		word: 'Best case, worst case',
+		group: 'How often, and how sure',
+		says: 'While events wait for a verdict two rates stand side by side: as if only the confirmed counted, and as if all did. In a comparison an event that waits counts against the new build and not against the old one.'
+	},
+	'false-alarms': {
+		word: 'False alarms',
+		group: 'How often, and how sure',
+		says: 'What the tool finds on wheels that are known to be good, per 1000 observed km. It stands beside every low rate, because it pulls any comparison towards "no difference".'
+	},
+	bursts: {
+		word: 'Bursts',
+		group: 'How often, and how sure',
+		says: 'Slips that come several on one ride. They say less than as many slips on as many rides, so limits are wider. With few slips it cannot be seen, and the page says that it is assumed.',
+		source: 'Fay and Feuer 1997; McCullagh and Nelder 1989',
+		more: RATE
+	},
+	'slips-by-age': {
+		word: 'Slips a wheel by age',
+		group: 'How often, and how sure',
+		says: 'How many slips a wheel had on average by each age, over the wheels that were watched there. A straight line is a steady rate, a bend upwards is wear.',
+		source: 'Nelson 1995'
+	},
+	trend: {
+		word: 'Worse, steady, better',
+		group: 'How often, and how sure',
+		says: 'Whether slips come more often with distance. "Too few to say" is an answer of its own and does not mean steady.',
+		madeOf: 'The shape of a power law over the watched kilometres, with limits.',
+		source: 'IEC 61710; Crow 1975'
+	},
+	expected: {
+		word: 'Counted against expected',
+		group: 'How often, and how sure',
+		says: 'Slips of the new build against those that the old one would have had on the same kilometres, at the same hub torque and age. Below 1 is better. Kilometres that the old build never rode cannot be compared, and their share is told.',
+		source: 'Fay 1999'
+	},
+	'two-lists': {
+		word: 'Felt and found',
+		group: 'How often, and how sure',
+		says: 'Two lists of the same slips: what riders marked and what the tool found. From how many are on both, an estimate of how many happened. Felt slips are large, so it is a lower bound.',
+		source: 'Chapman 1951'
+	},
+	build: {
+		word: 'Build',
+		group: 'The way to a decision',
+		says: 'One configuration of a wheel: parts with revision and batch, measured stack, assembly torques, date. What is changed later is a new build.'
+	},
+	'fitted-period': {
+		word: 'Fitted period',
+		group: 'The way to a decision',
+		says: 'From the instant at which a build went on a wheel to the one at which it came off. Rides find their build by it.'
+	},
+	service: {
+		word: 'Service',
+		group: 'The way to a decision',
+		says: 'The hub was opened, cleaned, greased or its parts turned. It starts a clock of its own.'
+	},
+	incident: {
+		word: 'Incident',
+		group: 'The way to a decision',
+		says: 'A slip that was reported without a ride file. It stands beside the rate, and an open one holds a release back.'
+	},
+	'bench-check': {
+		word: 'Bench check',
+		group: 'The way to a decision',
+		says: 'Before the first ride: does it hold torque standing, coast freely, and does the ring stay where it is?'
+	},
+	criteria: {
+		word: 'Release criteria',
+		group: 'The way to a decision',
+		says: 'What the new build has to show, written down before its test. A change is a new version and begins with fresh kilometres.'
+	},
+	plan: {
+		word: 'Plan',
+		group: 'The way to a decision',
+		says: 'How many kilometres and how many slips decide, fixed beforehand. All before its end is interim. A plan tells two risks: to pass a bad build, and to fail a good one.',
+		source: 'Wald 1947; IEC 61124; chi-square for a fixed distance'
+	},
+	record: {
+		word: 'Record of a decision',
+		group: 'The way to a decision',
+		says: 'What an owner signed, with frozen copies of the figures it rests on and a hash by which it can be checked later.'
+	},
+	'distance-to-limit': {
+		word: 'Distance to the limit',
+		group: 'The way to a decision',
+		says: 'Where a measured wear would reach its limit if it went on in a straight line. With few or scattered measurements it may have no end, and then that is said.',
+		source: 'Fieller 1954'
+	},
+	'analysis-version': {
+		word: 'Analysis version',
+		group: 'The way to a decision',
+		says: 'The number of the rules by which rides were read. No figure mixes two versions, and a person switches to a newer one after seeing what it changes.'
+	}
+} as const satisfies Record<string, Word>;

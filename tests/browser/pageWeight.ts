@@ -1,0 +1,36 @@
+import { gzipSync } from 'node:zlib';
+import type { Browser, BrowserContextOptions } from 'playwright-core';
+
+export interface PageWeight {
+	readonly path: string;
+	/** script that the page asks for at its first visit, each file gzipped */
+	readonly scriptBytes: number;
+	/** from the start of the navigation to the first content on screen; NaN when the browser names none */
+	readonly firstPaintMs: number;
+}
+
+/** Opens each page in a browser that has nothing in its cache yet. */
+export async function pageWeights(
+	browser: Browser,
+	options: BrowserContextOptions,
+	paths: readonly string[]
+): Promise<PageWeight[]> {
+	const weights: PageWeight[] = [];
+	for (const path of paths) {
+		const context = await browser.newContext(options);
+		const page = await context.newPage();
+		const scripts: Promise<number>[] = [];
+		page.on('response', (response) => {
+			if (response.request().resourceType() === 'script')
+				scripts.push(response.body().then((body) => gzipSync(body).length));
+		});
+		await page.goto(path, { waitUntil: 'networkidle' });
+		const firstPaintMs = await page.evaluate(
+			() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? NaN
+		);
+		const sizes = await Promise.all(scripts);
+		weights.push({ path, scriptBytes: sizes.reduce((sum, size) => sum + size, 0), firstPaintMs });
+		await context.close();
+	}
+	return weights;
+}
