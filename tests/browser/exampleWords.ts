@@ -24,3 +24,35 @@ export async function firstEvent(visit: Visit, ridePath: string): Promise<string
 		.getAttribute('href');
 	return /event=(\d+)/.exec(href ?? '')?.[1] ?? '';
 }
+
+/** Every page of the example, each in at least one of its states; a new page gets a line. */
+export function everyPath(ridePath: string, event: string): string[] {
+	return [
+		'/',
+		'/rides',
+		ridePath,
+		`${ridePath}?event=${event}`,
+		'/wheels',
+		'/wheels/1',
+		'/wheels/1?km=100',
+		'/bikes',
+		'/bikes/2',
+		'/people',
+		'/builds',
+		'/builds/1',
+		'/builds/3/sheet',
+		'/parts',
+		'/parts/1',
+		'/compare',
+		'/report',
+		'/report?before=1&after=3',
+		'/method',
+		'/help',
+		'/words#observed-distance',
+		'/recording',
+		'/first-look',
+		'/compare?look=5',
+		'/versions',
+		'/settings'
+	];
+}

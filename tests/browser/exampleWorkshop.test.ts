@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
-import { firstEvent, originalCounts, seconds } from './exampleWords';
+import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
+import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
 import { expectReportPrints } from './reportPrints';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
@@ -235,32 +236,26 @@ describe('the example workshop, from the first start to a comparison', () => {
 		it(`keeps every page sound on ${name}`, async () => {
 			const visit = await workshop.open(screen);
 			await visit.context.addCookies(await desk.context.cookies());
-			await expectEveryPageIsSound(visit, [
-				'/',
-				'/rides',
-				ridePath,
-				`${ridePath}?event=${await firstEvent(desk, ridePath)}`,
-				'/wheels',
-				'/wheels/1',
-				'/wheels/1?km=100',
-				'/bikes',
-				'/bikes/2',
-				'/people',
-				'/builds',
-				'/builds/1',
-				'/builds/3/sheet',
-				'/parts',
-				'/parts/1',
-				'/compare',
-				'/report',
-				'/report?before=1&after=3',
-				'/method',
-				'/versions',
-				'/settings'
-			]);
+			const event = await firstEvent(desk, ridePath);
+			await expectEveryPageIsSound(visit, everyPath(ridePath, event));
 			await visit.context.close();
 		});
 	}
+
+	it('leads a newcomer through the example, step by step', () => expectGuidedStartLeads(desk));
+
+	it('explains a word where it stands, by keyboard and by mouse', () =>
+		expectWordsAreExplained(desk, '/', 'Observed'));
+
+	it('asks for at most 90 KB of script a page', () =>
+		expectPagesAreLight(desk, workshop.origin, [
+			'/',
+			'/rides',
+			ridePath,
+			'/wheels/1',
+			'/builds/1',
+			'/compare'
+		]));
 
 	it('answers a page that does not exist with a way back', async () => {
 		const visit = await workshop.open(PHONE);

@@ -26,7 +26,10 @@ export async function expectGuidedStartLeads({ page, complaints }: Visit): Promi
 /** A word with a dotted line opens its meaning, a keyboard closes it, and the list of words holds it. */
 export async function expectWordsAreExplained({ page }: Visit, path: string, word: string): Promise<void> {
 	await page.goto(path);
-	const button = page.getByRole('button', { name: /: what it means$/ }).filter({ hasText: word }).first();
+	const button = page
+		.getByRole('button', { name: /: what it means$/ })
+		.filter({ hasText: word })
+		.first();
 	await button.focus();
 	await page.keyboard.press('Enter');
 	const card = page.locator('.card:popover-open');
