@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { cpus } from 'node:os';
 import { fileURLToPath } from 'node:url';
-import { pageWeights } from '../browser/pageWeight';
+import { pageWeights, type PageWeight } from '../browser/pageWeight';
 import { DESK, openWorkshop } from '../browser/workshop';
 
 /**
@@ -26,7 +26,7 @@ try {
 	await page.getByRole('heading', { name: 'Programme' }).waitFor();
 	await page.getByText('The example workshop is being read').waitFor({ state: 'hidden', timeout: 300_000 });
 	const options = { baseURL: workshop.origin, storageState: await context.storageState() };
-	const rounds = [];
+	const rounds: PageWeight[][] = [];
 	for (let round = 0; round < ROUNDS; round++)
 		rounds.push(await pageWeights(context.browser()!, options, PATHS));
 	const rows = PATHS.map((path, i) => {
