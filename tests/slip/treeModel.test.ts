@@ -2,8 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { FEATURE_NAMES } from '$lib/slip/candidateFeatures';
 import observed from '$lib/slip/model/observed.json';
 import scorer from '$lib/slip/model/scorer.json';
-import { treeLogOdds } from '$lib/slip/model/treeModel';
+import { treeLogOdds, type TreeModel } from '$lib/slip/model/treeModel';
+import { treeLogOddsOfSeconds } from '$lib/slip/model/treeLogOddsOfSeconds';
+import { treesMayReach } from '$lib/slip/model/treesMayReach';
 import { OBSERVATION_FEATURES } from '$lib/slip/observationFeatures';
+import { seededChance } from '$lib/slip/seededChance';
 
 const model = { names: ['a', 'b'], bias: -1, trees: [[[0, 5, 1, 1, 2], [0.5], [1, 2, 0, 3, 4], [1], [3]]] };
 
@@ -19,6 +22,51 @@ describe('treeLogOdds', () => {
 		expect(treeLogOdds(model, [6, NaN])).toBe(2);
 	});
 });
+
+describe('treeLogOddsOfSeconds', () => {
+	it('gives each wanted second what treeLogOdds gives its row, to the last bit', () => {
+		const rows = drawnRows(observed.names.length, 300, 5);
+		const columns = observed.names.map((_, f) => Float64Array.from(rows, (row) => row[f]));
+		const wanted = Int32Array.of(0, 1, 7, 150, 299);
+		const logOdds = treeLogOddsOfSeconds(observed, columns, wanted);
+		expect([...logOdds]).toEqual([...wanted].map((t) => treeLogOdds(observed, rows[t])));
+	});
+});
+
+describe('treesMayReach', () => {
+	it('leaves a row out only where no value of the unknown features brings it there', () => {
+		expect([...treesMayReach(model, [[6], [4]], 1)]).toEqual([1, 0]);
+		expect([...treesMayReach(model, [[6], [4]], 2)]).toEqual([1, 0]);
+		expect([...treesMayReach(model, [[6], [4]], 2.1)]).toEqual([0, 0]);
+	});
+
+	it('never leaves out a row of the scorer that reaches the log odds', () => {
+		const rows = drawnRows(scorer.names.length, 400, 11);
+		for (const known of [0, 40, 97, 102, scorer.names.length]) {
+			const first = rows.map((row) => row.slice(0, known));
+			for (const logOdds of [-6, -4, -2, 0]) {
+				const may = treesMayReach(scorer as TreeModel, first, logOdds);
+				const out = rows.filter((_, i) => !may[i]);
+				expect(out.filter((row) => treeLogOdds(scorer as TreeModel, row) >= logOdds)).toEqual([]);
+				if (known === scorer.names.length) expect(out.length).toBe(rows.length - reaching(rows, logOdds));
+			}
+		}
+	});
+});
+
+function reaching(rows: readonly number[][], logOdds: number): number {
+	return rows.filter((row) => treeLogOdds(scorer as TreeModel, row) >= logOdds).length;
+}
+
+/** Rows about the size of real ones, some values missing. */
+function drawnRows(features: number, rows: number, seed: number): number[][] {
+	const chance = seededChance(seed);
+	return Array.from({ length: rows }, () =>
+		Array.from({ length: features }, () =>
+			chance.next() < 0.1 ? NaN : (chance.next() - 0.3) * 10 ** (4 * chance.next() - 2)
+		)
+	);
+}
 
 describe('the committed models', () => {
 	it('name the features that the code computes, in the same order', () => {

@@ -1,6 +1,6 @@
 import type { RideContext } from './rideContext';
 import { excessDeg, higherOf, lowerOf, type Candidate } from './findCandidates';
-import { gearFeatures, GEAR_FEATURES } from './gearFeatures';
+import { explanationFeatures, gearFeatures, GEAR_FEATURES } from './gearFeatures';
 import { motionFeatures, MOTION_FEATURES } from './motionFeatures';
 import { stateFeatures, STATE_FEATURES } from './stateFeatures';
 import { powerFeatures, POWER_FEATURES } from './powerFeatures';
@@ -76,6 +76,19 @@ export function placeCandidate(context: RideContext, candidate: Candidate): Plac
  * @param placed the candidate in its place
  */
 export function candidateFeatures(context: RideContext, placed: Placed): Float64Array {
+	const out = quickFeatures(context, placed);
+	explanationFeatures(context, placed, out);
+	stateFeatures(context, placed, out);
+	return Float64Array.from(out);
+}
+
+/**
+ * All of them but those of ways through the gears and of the model of states, which come last and take longest:
+ * mostly these alone say that a candidate is no slip.
+ *
+ * @returns the first numbers in the order of FEATURE_NAMES
+ */
+export function quickFeatures(context: RideContext, placed: Placed): number[] {
 	const { signals, base, noise } = context;
 	const { from, to, peak, high } = placed;
 	const { cadenceRpm } = signals.grid;
@@ -113,8 +126,7 @@ export function candidateFeatures(context: RideContext, placed: Placed): Float64
 	powerFeatures(context, placed, out);
 	motionFeatures(context, placed, out);
 	gearFeatures(context, placed, out);
-	stateFeatures(context, placed, out);
-	return Float64Array.from(out);
+	return out;
 }
 
 /** Excess of the five seconds around the peak that turn the crank: a shift that settles slowly keeps on gaining. */

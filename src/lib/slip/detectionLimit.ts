@@ -1,7 +1,7 @@
 import { REFERENCE_SLIP_CRANK_DEG } from './analysis';
 import observedModel from './model/observed.json';
 import type { ObservedModel } from './model/observedModel';
-import { treeLogOdds } from './model/treeModel';
+import { treeLogOddsOfSeconds } from './model/treeLogOddsOfSeconds';
 import { observationFeatures } from './observationFeatures';
 import { LEAST_REPORTED_DEG } from './reportLimits';
 import type { RideContext } from './rideContext';
@@ -23,16 +23,13 @@ export function detectionLimit(context: RideContext): Float64Array {
 	const out = new Float64Array(context.signals.grid.seconds).fill(NaN);
 	if (isPowerSlow(context.response)) return out;
 	const model = observedModel as ObservedModel;
-	const { grid } = context.signals;
 	const canSlip = observable(context);
-	const columns = observationFeatures(context);
-	const row = new Float64Array(columns.length);
-	for (let t = 0; t < grid.seconds; t++) {
-		if (!canSlip[t]) continue;
-		for (let k = 0; k < row.length; k++) row[k] = columns[k][t];
-		const short = model.leastLogOdds - treeLogOdds(model, row);
+	const seconds = Int32Array.from(canSlip.keys()).filter((t) => canSlip[t] === 1);
+	const logOdds = treeLogOddsOfSeconds(model, observationFeatures(context), seconds);
+	for (let i = 0; i < seconds.length; i++) {
+		const short = model.leastLogOdds - logOdds[i];
 		const limitDeg = REFERENCE_SLIP_CRANK_DEG * Math.exp(short / model.sizeSlope);
-		if (limitDeg <= LARGEST_DEG) out[t] = Math.max(LEAST_REPORTED_DEG, limitDeg);
+		if (limitDeg <= LARGEST_DEG) out[seconds[i]] = Math.max(LEAST_REPORTED_DEG, limitDeg);
 	}
 	return out;
 }

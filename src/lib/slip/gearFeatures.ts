@@ -31,7 +31,7 @@ export const GEAR_FEATURES = [
 
 const CAP_S = 15;
 
-/** Whether another gear explains the excess: recorded shifts, gears of the ride, dwelling at the peak's ratio. */
+/** Whether another gear explains the excess: recorded shifts, gears of the ride, dwelling at the peak's ratio; all but the last five of GEAR_FEATURES. */
 export function gearFeatures(context: RideContext, placed: Placed, out: number[]): void {
 	const { signals, base, recordedRatios, path, ratios } = context;
 	const { from, to, peak, high } = placed;
@@ -72,8 +72,12 @@ export function gearFeatures(context: RideContext, placed: Placed, out: number[]
 	out.push(excessDeg(signals, from, to, Math.max(high, followed)), followed - lowest > 0.02 ? 1 : 0);
 	const earlier = at(path, from - 4);
 	const later = at(path, to + 4);
-	const explained = explainByGears(context, placed);
 	out.push(earlier >= 0 && later >= 0 ? ratios[later].logRatio - ratios[earlier].logRatio : NaN);
+}
+
+/** What the gears alone make of it, against the gears and a slip: the last of GEAR_FEATURES. */
+export function explanationFeatures(context: RideContext, placed: Placed, out: number[]): void {
+	const explained = explainByGears(context, placed);
 	out.push(
 		explained.gearsOnly - explained.withSlip,
 		explained.gearsOnly,
