@@ -272,4 +272,27 @@ describe('CumulativeCurve', () => {
 		});
 		expect(svg).toMatchSnapshot();
 	});
+
+	it('hatches the distances at which nothing was watched, in a lane of their own for each line', () => {
+		const curve = (name: string, gaps: { fromM: number; toM: number }[]) => ({
+			name,
+			endM: 300_000,
+			points: [],
+			gaps
+		});
+		const drawn = (gaps: { fromM: number; toM: number }[]) =>
+			svgOf(CumulativeCurve, {
+				label: 'Mean number of slips of one wheel',
+				axis: 'km since fitting',
+				curves: [curve('Old', gaps), curve('New', [])],
+				width: 400,
+				formats
+			});
+		const svg = drawn([{ fromM: 100_000, toM: 200_000 }]);
+		const wide = /class="gap[^"]*" x="([\d.]+)" y="\d+" width="([\d.]+)"/.exec(svg)!;
+		// the plot is 320 wide and begins at 44: a third of it
+		expect(Number(wide[1])).toBeCloseTo(44 + 320 / 3, 0);
+		expect(Number(wide[2])).toBeCloseTo(320 / 3, 0);
+		expect(drawn([])).not.toContain('unwatched-hatch');
+	});
 });

@@ -24,7 +24,9 @@ test('The terminal says what the page says, in plain spaces, and that it is no c
 		{ unit: 'slips', shown: 'found' }
 	);
 	const text = evidenceAsText(told, 2);
-	expect(text).toContain('New against Old (each slip counts; analysis version 2)');
+	expect(text).toContain(
+		'New against Old (each slip counts; charts count all events that are not rejected; age is the distance since the build was fitted; analysis version 2)'
+	);
 	expect(text).toContain(
 		'No event of Old is confirmed yet: nothing can be decided before its 3 are reviewed.'
 	);

@@ -64,14 +64,19 @@ describe('the address of a report', () => {
 		expect(asked('before=1&after=3&after=2&unit=episodes&shown=confirmed')).toEqual({
 			before: builds[0],
 			afters: [builds[2], builds[1]],
-			policy: { unit: 'episodes', shown: 'confirmed' }
+			policy: { unit: 'episodes', shown: 'confirmed', age: 'build', detection: 'as found' }
 		});
 		expect(asked('')).toBeNull();
 		expect(asked('before=&after=')).toBeNull();
 	});
 
 	it('is read back as it was written', () => {
-		const policy: ComparisonPolicy = { unit: 'episodes', shown: 'confirmed' };
+		const policy: ComparisonPolicy = {
+			unit: 'episodes',
+			shown: 'confirmed',
+			age: 'pawl set',
+			detection: 'corrected'
+		};
 		const written = reportQuery(builds[0], [builds[1], builds[2]], policy);
 		expect(asked(written)).toEqual({ before: builds[0], afters: [builds[1], builds[2]], policy });
 	});

@@ -46,7 +46,7 @@ function against(change: object = {}, ratioChange: object = {}): AgainstReferenc
 			...change
 		}
 	};
-	return { buildId: 2, build: 'New', decides: told, asFound: told };
+	return { buildId: 2, build: 'New', decides: told, asFound: told, corrected: null };
 }
 
 describe('againstWords', () => {

@@ -3,6 +3,9 @@ import { createFormats } from '$lib/ui/formats';
 import { rateWords } from '$lib/ui/rateWords';
 import { againstWords, limitsWords } from '$lib/ui/againstWords';
 import { intervalWords } from '$lib/ui/intervalWords';
+import { correctedWords, detectionWords } from '$lib/ui/detectionWords';
+import { feltWords } from '$lib/ui/feltWords';
+import { policyWords } from '$lib/ui/policyWords';
 import { trendWords } from '$lib/ui/trendWords';
 
 /** The comparison of two builds as lines for a terminal: the sentences of the page, in plain spaces. */
@@ -11,7 +14,7 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 	const [before, after] = told.builds;
 	const [against] = told.against;
 	const lines = [
-		`${after.name} against ${before.name} (${told.policy.unit === 'slips' ? 'each slip counts' : 'slips less than 10 s apart count once'}; analysis version ${analysisVersion})`,
+		`${after.name} against ${before.name} (${policyWords(told.policy)}; analysis version ${analysisVersion})`,
 		'',
 		againstWords(
 			against,
@@ -28,6 +31,11 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 		'',
 		...told.builds.flatMap((build) => [...linesOf(build), '']),
 		...caseLines('Unreviewed events count on the new build, not on the old one', against.decides),
+		...(against.corrected
+			? [
+					`  corrected for slips not found: times as often ${correctedWords(against.corrected.decides.ratio, formats)}, counted / expected ${correctedWords(against.corrected.decides.expected, formats)}`
+				]
+			: []),
 		...(before.unreviewed + after.unreviewed > 0
 			? caseLines('Unreviewed events count on both', against.asFound)
 			: []),
@@ -41,8 +49,17 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 		return [
 			`${build.name}: ${rateWords(build.worst.pooled, formats).sentence}${open}`,
 			`  ${intervalWords(build.worst, formats)}`,
-			`  ${trendWords(build.life.trend, formats)}`
+			`  ${trendWords(build.life.trend, formats)}`,
+			...(told.policy.detection === 'corrected' ? correctedLines(build) : []),
+			...(build.feltAndFound ? feltWords(build.feltAndFound, formats).map((line) => `  ${line}`) : [])
 		];
+	}
+
+	function correctedLines({ corrected }: BuildTold): string[] {
+		const rate = corrected
+			? [`  corrected for slips not found: ${correctedWords(corrected.worst, formats)} per 100 observed km`]
+			: [];
+		return [...rate, `  ${detectionWords(corrected, formats)}`];
 	}
 
 	function caseLines(name: string, { ratio, expected }: AgainstReference['decides']): string[] {

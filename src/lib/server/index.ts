@@ -149,6 +149,7 @@ export {
 	type ComparisonPolicy
 } from './evidence/buildAgainstBuild';
 export type { RatioView } from './evidence/setAgainst';
+export { AGE_CLOCKS, type AgeClock } from './evidence/ageClocks';
 export type { BuildRates } from './evidence/buildRates';
 export { currentVersion as currentAnalysisVersion } from './queue/analysisVersions';
 export type { TrendView } from './evidence/lifeOfBuild';

@@ -1,4 +1,13 @@
-import { buildAgainstBuild, comparison, falseAlarms, getLedger, listBuilds, mayUse } from '$lib/server';
+import {
+	AGE_CLOCKS,
+	buildAgainstBuild,
+	comparison,
+	falseAlarms,
+	getLedger,
+	listBuilds,
+	mayUse
+} from '$lib/server';
+import { askedPolicy } from './askedPolicy';
 import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ url, locals }) => {
@@ -20,10 +29,8 @@ export const load: PageServerLoad = ({ url, locals }) => {
 		builds,
 		chosen: ordered,
 		comparison: comparison(ledger, ordered),
-		told: buildAgainstBuild(ledger, named, {
-			unit: url.searchParams.get('unit') === 'episodes' ? 'episodes' : 'slips',
-			shown: url.searchParams.get('shown') === 'confirmed' ? 'confirmed' : 'found'
-		}),
+		clocks: AGE_CLOCKS,
+		told: buildAgainstBuild(ledger, named, askedPolicy(url.searchParams)),
 		falseAlarms: falseAlarms(ledger),
 		mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null) === 'allowed'
 	};

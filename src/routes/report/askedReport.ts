@@ -1,5 +1,6 @@
 import { error } from '@sveltejs/kit';
 import type { ComparisonPolicy } from '$lib/server';
+import { askedPolicy } from '../compare/askedPolicy';
 
 interface Named {
 	readonly id: number;
@@ -15,7 +16,7 @@ export interface AskedReport {
 }
 
 /**
- * Reads `?before=1&after=3` (after may be repeated), `unit` and `shown` as on the page "Build against build".
+ * Reads `?before=1&after=3` (after may be repeated), `unit`, `shown`, `age` and `detection` as on the page "Build against build".
  *
  * @param builds of the ledger
  * @returns null when no build is named: then the page asks which
@@ -41,9 +42,6 @@ export function askedReport(asked: URLSearchParams, builds: readonly Named[]): A
 	return {
 		before,
 		afters,
-		policy: {
-			unit: asked.get('unit') === 'episodes' ? 'episodes' : 'slips',
-			shown: asked.get('shown') === 'confirmed' ? 'confirmed' : 'found'
-		}
+		policy: askedPolicy(asked)
 	};
 }

@@ -1,7 +1,9 @@
 import type { ReportView } from '$lib/server';
 import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import { LEAST_REPORTED_DEG } from '$lib/slip/reportLimits';
+import { expectedFalseAlarms } from '$lib/ui/expectedFalseAlarms';
 import { falseAlarmWords } from '$lib/ui/falseAlarmWords';
+import { feltWords } from '$lib/ui/feltWords';
 import type { Formats } from '$lib/ui/formats';
 import type { FoundOnObserved } from './foundOnObserved';
 
@@ -20,7 +22,8 @@ export function notShownWords(
 		torque(view, formats),
 		...fewWheels(view, formats),
 		`A slip of fewer than ${REFERENCE_SLIP_CRANK_DEG} crank degrees is in no rate here, and below ${LEAST_REPORTED_DEG} crank degrees nothing is reported: roads and sensors make as much without a slip. ${promise(found)}`,
-		`${falseAlarmWords(view.falseAlarms.pooled, formats)} False alarms pull a ratio of two builds towards 1.`,
+		`${falseAlarmWords(view.falseAlarms.pooled, formats)} ${expectedFalseAlarms(view.falseAlarms.pooled, view.told.builds, formats)}`,
+		...felt(view, formats),
 		...reported(view, formats),
 		`Where ${view.before.name} came in because it slipped, its rate tells of worn hardware, not of a new part. A low rate on these kilometres does not show that it stays low on later ones.`,
 		'Not looked for: failure to disengage, drag, a ring that creeps in the shell, cracks.'
@@ -86,6 +89,15 @@ function fewWheels({ told }: ReportView, formats: Formats): string[] {
 	return [
 		`Ridden were ${each.join(' and ')}: how far hubs of one build differ from each other is not known from so few.`
 	];
+}
+
+/** Only of builds whose riders said that laps mean slips: the others are told of on the page. */
+function felt({ told }: ReportView, formats: Formats): string[] {
+	return told.builds
+		.filter(({ feltAndFound }) => feltAndFound !== null)
+		.map(
+			({ name, feltAndFound }) => `Felt and found on ${name}: ${feltWords(feltAndFound, formats).join(' ')}`
+		);
 }
 
 function reported({ before, after }: ReportView, formats: Formats): string[] {

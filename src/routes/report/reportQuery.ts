@@ -10,6 +10,8 @@ export function reportQuery(
 		`before=${before.id}`,
 		...afters.map(({ id }) => `after=${id}`),
 		...(policy.unit === 'episodes' ? ['unit=episodes'] : []),
-		...(policy.shown === 'confirmed' ? ['shown=confirmed'] : [])
+		...(policy.shown === 'confirmed' ? ['shown=confirmed'] : []),
+		...((policy.age ?? 'build') === 'build' ? [] : [`age=${encodeURIComponent(policy.age!)}`]),
+		...(policy.detection === 'corrected' ? ['detection=corrected'] : [])
 	].join('&');
 }

@@ -76,3 +76,18 @@ test('The curve is the mean over the wheels that were observed at that distance'
 	// two wheels were observed at 3 km, one of them only at 53 km
 	expect(curve.map(({ value }) => value)).toEqual([0.5, 1.5]);
 });
+
+test('Ages that nobody watched are gaps of the curve, short ones between stretches are not', () => {
+	const rides = [
+		ride({ ageFromM: 0, observed: [{ fromM: 0, toM: 40_000 }] }),
+		ride({ ageFromM: 300_000, observed: [{ fromM: 0, toM: 20_000 }] }),
+		ride({ ageFromM: 321_000, observed: [{ fromM: 0, toM: 29_000 }] })
+	];
+	expect(lifeOfBuild(build(rides), COUNTING).gaps).toEqual([
+		{ fromM: 40_000, toM: 300_000 },
+		{ fromM: 350_000, toM: 500_000 }
+	]);
+	// a second wheel that was watched in between closes the gap
+	const second = ride({ wheelId: 2, ageFromM: 40_000, observed: [{ fromM: 0, toM: 460_000 }] });
+	expect(lifeOfBuild(build([...rides, second], [1, 2]), COUNTING).gaps).toEqual([]);
+});

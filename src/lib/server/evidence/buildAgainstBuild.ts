@@ -1,12 +1,18 @@
 import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
+import { markedRides } from '../marks/markedRides';
+import { hasClock, type AgeClock } from './ageClocks';
 import { binWidthM } from './binWidth';
 import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
 import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
 import { buildRates, unitsOf, type BuildRates } from './buildRates';
 import { countedSlips, type CountedUnit } from './countedSlips';
+import { correctedRate, correctedRatio, type CorrectedFigure } from './correctedFigures';
 import { dependsOn, type DependsOn } from './dependsOn';
+import { detectionFactor, type DetectionFactor } from './detectionFactor';
+import { feltAndFound, type FeltAndFound } from './feltAndFound';
+import { foundTallies } from './foundTallies';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
 import { setAgainst, type SetAgainst } from './setAgainst';
 
@@ -15,6 +21,16 @@ export interface ComparisonPolicy {
 	readonly unit: CountedUnit;
 	/** what charts count: everything found and not rejected, or confirmed slips only */
 	readonly shown: 'found' | 'confirmed';
+	/** from when the age of hardware is counted; since the build was fitted when not given */
+	readonly age?: AgeClock;
+	/** whether rates and ratios are also given corrected for slips that were not found */
+	readonly detection?: 'as found' | 'corrected';
+}
+
+/** Rates as they would be had every slip been found. */
+export interface CorrectedRates extends DetectionFactor {
+	readonly worst: CorrectedFigure;
+	readonly best: CorrectedFigure;
 }
 
 /** Everything that rides tell about one build, ready to be drawn. */
@@ -35,6 +51,12 @@ export interface BuildTold {
 	readonly overHours: readonly BinnedRate[];
 	readonly life: LifeOfBuild;
 	readonly dependsOn: DependsOn;
+	/** null = no ride of it says that laps mean slips */
+	readonly feltAndFound: FeltAndFound | null;
+	/** null unless asked for, or while too few slips were put into its rides */
+	readonly corrected: CorrectedRates | null;
+	/** whether the chosen clock of age exists for this build; else its age is since fitting */
+	readonly hasClock: boolean;
 }
 
 /** One build set against the reference. */
@@ -45,6 +67,16 @@ export interface AgainstReference {
 	readonly decides: SetAgainst;
 	/** unreviewed events count as slips of both */
 	readonly asFound: SetAgainst;
+	/** both sides corrected for what was not found; null unless asked for and possible on both */
+	readonly corrected: {
+		readonly decides: CorrectedRatios;
+		readonly asFound: CorrectedRatios;
+	} | null;
+}
+
+export interface CorrectedRatios {
+	readonly ratio: CorrectedFigure;
+	readonly expected: CorrectedFigure;
 }
 
 export interface BuildAgainstBuild {
@@ -66,7 +98,7 @@ export function buildAgainstBuild(
 	builds: readonly { readonly id: number; readonly name: string }[],
 	policy: ComparisonPolicy
 ): BuildAgainstBuild {
-	const asked = `${builds.map(({ id, name }) => `${id} ${name}`).join()} by ${policy.unit}, ${policy.shown}`;
+	const asked = `${builds.map(({ id, name }) => `${id} ${name}`).join()} by ${policy.unit}, ${policy.shown}, ${policy.age ?? 'build'}, ${policy.detection ?? 'as found'}`;
 	return remember(ledger, `builds ${asked}`, () => compute(ledger, builds, policy));
 }
 
@@ -75,20 +107,60 @@ function compute(
 	builds: readonly { readonly id: number; readonly name: string }[],
 	policy: ComparisonPolicy
 ): BuildAgainstBuild {
-	const evidence = evidenceOfBuilds(ledger, builds);
+	const clock = policy.age ?? 'build';
+	const evidence = evidenceOfBuilds(ledger, builds, clock);
+	const marked = markedRides(ledger);
 	const binM = binWidthM(Math.max(0, ...evidence.map(endOf)));
 	const [reference, ...others] = evidence;
+	const factors = policy.detection === 'corrected' ? factorsOf(ledger, evidence, policy.unit) : null;
 	return {
 		policy,
 		binM,
-		builds: evidence.map((build) => toldOf(build, reference, policy, binM)),
-		against: others.map((build) => ({
-			buildId: build.buildId,
-			build: build.build,
-			decides: setAgainst(build.rides, reference.rides, policy.unit, 'none'),
-			asFound: setAgainst(build.rides, reference.rides, policy.unit, 'slip')
-		}))
+		builds: evidence.map((build, place) => {
+			const told = toldOf(build, reference, policy, binM);
+			const factor = factors?.[place] ?? null;
+			return {
+				...told,
+				feltAndFound: feltAndFound(build.rides, marked),
+				corrected: factor && {
+					...factor,
+					worst: correctedRate(told.worst.pooled, factor),
+					best: correctedRate(told.best.pooled, factor)
+				},
+				hasClock: hasClock(ledger, clock, build.buildId)
+			};
+		}),
+		against: others.map((build, place) => {
+			const decides = setAgainst(build.rides, reference.rides, policy.unit, 'none');
+			const asFound = setAgainst(build.rides, reference.rides, policy.unit, 'slip');
+			const own = factors?.[place + 1];
+			const its = factors?.[0];
+			const corrected = (of: SetAgainst) => ({
+				ratio: correctedRatio(of.ratio, own!, its!),
+				expected: correctedRatio(of.expected, own!, its!)
+			});
+			return {
+				buildId: build.buildId,
+				build: build.build,
+				decides,
+				asFound,
+				corrected: own && its ? { decides: corrected(decides), asFound: corrected(asFound) } : null
+			};
+		})
 	};
+}
+
+function factorsOf(ledger: Ledger, evidence: readonly BuildEvidence[], unit: CountedUnit) {
+	return evidence.map(({ rides }) =>
+		detectionFactor(
+			rides,
+			foundTallies(
+				ledger,
+				rides.map(({ rideId }) => rideId)
+			),
+			{ unit, unreviewed: 'slip' }
+		)
+	);
 }
 
 function toldOf(
@@ -96,7 +168,7 @@ function toldOf(
 	reference: BuildEvidence,
 	policy: ComparisonPolicy,
 	binM: number
-): BuildTold {
+): Omit<BuildTold, 'feltAndFound' | 'corrected' | 'hasClock'> {
 	const { unit } = policy;
 	const shown: Counting = { unit, unreviewed: policy.shown === 'found' ? 'slip' : 'none' };
 	const borrowed = build === reference ? undefined : dispersionOf(reference, unit);

@@ -6,6 +6,7 @@ import { remember } from '../ledger/remember';
 import { countsFor } from '../rates/programmeRows';
 import { agesBuild } from '../rides/agesBuild';
 import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
+import { ageClock, type AgeClock } from './ageClocks';
 import { evidenceOfRides, type RideEvidence } from './evidenceRides';
 import { partOfEvidence } from './partOfEvidence';
 
@@ -17,8 +18,13 @@ export interface EvidenceRide extends RideEvidence {
 	readonly riderCode: string | null;
 	readonly wet: boolean | null;
 	readonly startMs: number;
-	/** metres of the wheel since the build was fitted, when the ride began */
+	/** metres on the chosen clock of age when the ride began; of the wheel since the build was fitted, unless asked otherwise */
 	readonly ageFromM: number;
+	/** stretches of a wheel whose clock began anew are lives of their own; 0 unless asked otherwise */
+	readonly life: number;
+	/** the part of the ride that is meant, seconds from its start; until Infinity when it is its end */
+	readonly fromS: number;
+	readonly toS: number;
 	readonly totalM: number;
 	readonly observedM: number;
 }
@@ -27,7 +33,7 @@ export interface EvidenceRide extends RideEvidence {
 export interface BuildEvidence {
 	readonly buildId: number;
 	readonly build: string;
-	/** that carried it, by number; `endM` = distance of the build on this wheel, counted rides or not */
+	/** that carried it, by number; `endM` = the greatest age that was reached on this wheel, counted rides or not */
 	readonly wheels: readonly { readonly id: number; readonly name: string; readonly endM: number }[];
 	/** rides that count, wheel by wheel in order of age */
 	readonly rides: readonly EvidenceRide[];
@@ -38,17 +44,23 @@ export interface BuildEvidence {
  * no rate still adds to the age.
  *
  * @param builds each once
+ * @param clock from when ages are counted
  */
 export function evidenceOfBuilds(
 	ledger: Ledger,
-	builds: readonly { readonly id: number; readonly name: string }[]
+	builds: readonly { readonly id: number; readonly name: string }[],
+	clock: AgeClock = 'build'
 ): BuildEvidence[] {
 	return builds.map((build) =>
-		remember(ledger, `evidence of build ${build.id}`, () => gather(ledger, build))
+		remember(ledger, `evidence of build ${build.id} by ${clock}`, () => gather(ledger, build, clock))
 	);
 }
 
-function gather(ledger: Ledger, build: { readonly id: number; readonly name: string }): BuildEvidence {
+function gather(
+	ledger: Ledger,
+	build: { readonly id: number; readonly name: string },
+	clock: AgeClock
+): BuildEvidence {
 	const parts = evidenceParts(ledger).filter(
 		(ride) => agesBuild(ride, build.id) || countsFor(ride, build.id)
 	);
@@ -59,16 +71,28 @@ function gather(ledger: Ledger, build: { readonly id: number; readonly name: str
 		.filter(({ id }) => parts.some(({ wheelId }) => wheelId === id))
 		.map((wheel) => {
 			const onWheel = parts.filter(({ wheelId }) => wheelId === wheel.id);
-			return { ...wheel, windows: windowsOn(ledger, build.id, wheel.id, onWheel) };
+			const read = ageClock(ledger, clock, build.id, wheel.id);
+			const windows = windowsOn(ledger, build.id, wheel.id, onWheel).map(({ ride, fromM, toM }) => {
+				const { shiftM, life } = read(ride.startMs);
+				return { ride, life, fromM: Math.max(0, fromM + shiftM), toM: Math.max(0, toM + shiftM) };
+			});
+			return { ...wheel, windows };
 		});
 	return {
 		buildId: build.id,
 		build: build.name,
-		wheels: wheels.map(({ id, name, windows }) => ({ id, name, endM: windows.at(-1)?.toM ?? 0 })),
+		wheels: wheels.map(({ id, name, windows }) => ({
+			id,
+			name,
+			endM: Math.max(0, ...windows.map(({ toM }) => toM))
+		})),
 		rides: wheels.flatMap(({ id, windows }) =>
 			windows
 				.filter(({ ride }) => countsFor(ride, build.id))
-				.map(({ ride, fromM }) => toEvidence(ride, id, fromM, partOfEvidence(told.get(ride.id)!, ride)))
+				.map(({ ride, life, fromM }) => ({
+					...toEvidence(ride, id, fromM, partOfEvidence(told.get(ride.id)!, ride)),
+					life
+				}))
 		)
 	};
 }
@@ -82,7 +106,12 @@ function windowsOn(ledger: Ledger, buildId: number, wheelId: number, rides: read
 	).map(({ rideId: place, fromM, toM }) => ({ ride: rides[place], fromM, toM }));
 }
 
-function toEvidence(ride: EvidencePart, wheelId: number, ageFromM: number, told: RideEvidence): EvidenceRide {
+function toEvidence(
+	ride: EvidencePart,
+	wheelId: number,
+	ageFromM: number,
+	told: RideEvidence
+): Omit<EvidenceRide, 'life'> {
 	return {
 		...told,
 		rideId: ride.id,
@@ -92,6 +121,8 @@ function toEvidence(ride: EvidencePart, wheelId: number, ageFromM: number, told:
 		wet: ride.wet === null ? null : ride.wet === 1,
 		startMs: ride.startMs,
 		ageFromM,
+		fromS: ride.fromS,
+		toS: ride.toS,
 		totalM: ride.totalM,
 		observedM: ride.observedM
 	};

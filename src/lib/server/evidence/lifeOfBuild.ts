@@ -3,6 +3,7 @@ import { meanCumulativeFunction } from '$lib/reliability/meanCumulativeFunction'
 import { trendOfRate } from '$lib/reliability/trendOfRate';
 import { CONFIDENCE } from '../rates/countView';
 import type { Counting } from './binnedRates';
+import { unwatchedGaps } from './unwatchedGaps';
 import type { BuildEvidence } from './buildEvidence';
 import { unitsOf } from './buildRates';
 import { wheelHistories } from './wheelHistories';
@@ -16,6 +17,8 @@ export interface LifeOfBuild {
 		readonly lower: number;
 		readonly upper: number;
 	}[];
+	/** ages at which no wheel was watched, where they are long enough to be drawn; metres */
+	readonly gaps: readonly { readonly fromM: number; readonly toM: number }[];
 	/** how many wheels were observed at all */
 	readonly wheels: number;
 	readonly trend: TrendView;
@@ -43,6 +46,10 @@ export function lifeOfBuild(evidence: BuildEvidence, counting: Counting): LifeOf
 	const curve = meanCumulativeFunction(histories, CONFIDENCE);
 	return {
 		curve: curve.steps.map(({ age, mean, lower, upper }) => ({ atM: age, value: mean, lower, upper })),
+		gaps: unwatchedGaps(
+			histories.flatMap(({ windows }) => windows),
+			Math.max(0, ...evidence.wheels.map(({ endM }) => endM))
+		),
 		wheels: histories.length,
 		trend: trendView(trendOfRate(histories, CONFIDENCE, usedDispersion))
 	};

@@ -11,11 +11,11 @@ const TOUCHING_M = 1;
  * The life of each wheel of a build as statistics of repeated events see it: where on the age axis a slip
  * would have been found, and at which ages one was. Ages are metres above 0.
  *
- * @returns one history a wheel that was observed at all, in the order of the wheels
+ * @returns one history a wheel that was observed at all, in the order of the wheels; where the clock of age began
+ *   anew (a service), each stretch is a history of its own
  */
 export function wheelHistories(evidence: BuildEvidence, counting: Counting): WatchedHistory[] {
-	return evidence.wheels.flatMap(({ id }) => {
-		const rides = evidence.rides.filter(({ wheelId }) => wheelId === id);
+	return livesOf(evidence).flatMap((rides) => {
 		const windows = gatherWindows(joined(rides.flatMap(windowsOf)));
 		if (windows.length === 0) return [];
 		const events = rides.flatMap((ride) =>
@@ -24,6 +24,15 @@ export function wheelHistories(evidence: BuildEvidence, counting: Counting): Wat
 			)
 		);
 		return [{ windows, events: events.sort((a, b) => a - b) }];
+	});
+}
+
+function livesOf({ wheels, rides }: BuildEvidence): EvidenceRide[][] {
+	return wheels.flatMap(({ id }) => {
+		const onWheel = rides.filter(({ wheelId }) => wheelId === id);
+		return [...new Set(onWheel.map(({ life }) => life))].map((one) =>
+			onWheel.filter(({ life }) => life === one)
+		);
 	});
 }
 

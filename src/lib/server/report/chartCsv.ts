@@ -1,5 +1,5 @@
 import type { BinnedRate } from '../evidence/binnedRates';
-import type { BuildAgainstBuild, BuildTold } from '../evidence/buildAgainstBuild';
+import type { BuildAgainstBuild, BuildTold, ComparisonPolicy } from '../evidence/buildAgainstBuild';
 import { csvCell } from '../rides/csvCell';
 import type { ComparisonView, RateView } from '../views';
 
@@ -35,11 +35,11 @@ const TABLES: Readonly<Record<ChartName, Table>> = {
 		['build', 'unreviewed_count_as', 'wheel', ...RATE_COLUMNS],
 		...builds.flatMap((build) => [...ratesOf(build, 'slips'), ...ratesOf(build, 'none')])
 	],
-	'over-age': ({ builds }) => binned(builds, 'overAge', 'km_since_fitting', 1000),
+	'over-age': ({ builds, policy }) => binned(builds, 'overAge', ageColumn(policy), 1000),
 	'over-torque': ({ builds }) => binned(builds, 'overTorque', 'mean_hub_torque_nm', 1),
 	'over-hours': ({ builds }) => binned(builds, 'overHours', 'hours_of_the_ride', 1),
-	'mean-slips': ({ builds }) => [
-		['build', 'km_since_fitting', 'mean_slips_of_one_wheel', 'lower', 'upper'],
+	'mean-slips': ({ builds, policy }) => [
+		['build', ageColumn(policy), 'mean_slips_of_one_wheel', 'lower', 'upper'],
 		...builds.flatMap(({ name, life }) =>
 			life.curve.map(({ atM, value, lower, upper }): Cell[] => [name, atM / 1000, value, lower, upper])
 		)
@@ -57,6 +57,12 @@ const TABLES: Readonly<Record<ChartName, Table>> = {
 		)
 	]
 };
+
+/** the column's name says from when age was counted */
+function ageColumn({ age = 'build' }: ComparisonPolicy): string {
+	if (age === 'build') return 'km_since_fitting';
+	return age === 'service' ? 'km_since_service' : `km_of_${age.replace(' ', '_')}`;
+}
 
 function ratesOf({ name, worst, best }: BuildTold, unreviewed: 'slips' | 'none'): Cell[][] {
 	const { pooled, wheels } = unreviewed === 'slips' ? worst : best;

@@ -1,5 +1,6 @@
 import type { BuildAgainstBuild } from '$lib/server';
 import type { Formats } from '$lib/ui/formats';
+import { ageAxisWords } from '$lib/ui/policyWords';
 
 export type BinKind = 'overAge' | 'overTorque' | 'overHours';
 
@@ -18,7 +19,7 @@ export function binLabels(told: BuildAgainstBuild, kind: BinKind, formats: Forma
 		.reduce((most, bins) => (bins.length > most.length ? bins : most), []);
 	const edge = EDGES[kind];
 	return {
-		...NAMES[kind](formats.km(told.binM)),
+		...NAMES[kind](formats.km(told.binM), ageAxisWords(told.policy.age ?? 'build')),
 		bins: longest.map(({ from, to }) =>
 			from === null ? '?' : `${formats.number(edge(from))}${to === null ? '+' : ''}`
 		)
@@ -31,11 +32,11 @@ const EDGES: Readonly<Record<BinKind, (value: number) => number>> = {
 	overHours: (hour) => hour + 1
 };
 
-const NAMES: Readonly<Record<BinKind, (bin: string) => Omit<BinLabels, 'bins'>>> = {
-	overAge: (bin) => ({
+const NAMES: Readonly<Record<BinKind, (bin: string, age: string) => Omit<BinLabels, 'bins'>>> = {
+	overAge: (bin, age) => ({
 		id: 'over-age',
-		title: 'Over the kilometres since the build was fitted',
-		axis: `km since fitting, bins of ${bin}`
+		title: `Over ${age}`,
+		axis: `${age}, bins of ${bin}`
 	}),
 	overTorque: () => ({
 		id: 'over-torque',

@@ -6,6 +6,7 @@ import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
 import type { BuildAgainstBuild, ChartName } from '$lib/server';
 import type { ComparisonView } from '$lib/server/views';
 import type { Formats } from '$lib/ui/formats';
+import { ageAxisWords } from '$lib/ui/policyWords';
 import { scaleEndOf } from '../../rateScaleEnd';
 import { ageCurves } from './ageCurves';
 import { ageLinesOf } from './ageLinesOf';
@@ -57,12 +58,12 @@ export function chartSvg(
 		);
 	}
 	if (name === 'mean-slips') {
-		const said = `Mean number of slips of one wheel against its distance since fitting, 95 % limits. ${names}. ${counted}`;
+		const said = `Mean number of slips of one wheel against ${ageAxisWords(told.policy.age ?? 'build')}, 95 % limits. ${names}. ${counted}`;
 		return standaloneSvg(
 			CumulativeCurve,
 			{
 				label: said,
-				axis: 'km of the wheel since the build was fitted',
+				axis: ageAxisWords(told.policy.age ?? 'build'),
 				curves: ageCurves(told),
 				width: WIDTH,
 				formats

@@ -1,0 +1,69 @@
+import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
+import { currentVersion } from '../queue/analysisVersions';
+import { IN_THE_RATE } from '../rates/eventTallies';
+import { byRide, type OfRide } from '../rides/byRide';
+import type { RiderMarkView } from '../views';
+import type { StoredAnswer } from './markAnswers';
+import { matchedMarks, type MarkedEvent, type StoredMark } from './matchedMarks';
+
+/** A ride whose rider said that laps mean slips, with what each lap is taken to mean. */
+export interface MarkedRide {
+	readonly marks: readonly RiderMarkView[];
+	/** all events, also those that no rate is about */
+	readonly events: readonly (MarkedEvent & { readonly inRate: boolean })[];
+}
+
+const SAID = '(SELECT id FROM ride WHERE laps_mean_slips = 1 AND withdrawn_ms IS NULL)';
+
+/** Every ride whose laps mean slips, by the current version of the analysis; withdrawn ones are not there. */
+export function markedRides(ledger: Ledger): ReadonlyMap<number, MarkedRide> {
+	return remember(ledger, 'marked rides', () => read(ledger));
+}
+
+function read(ledger: Ledger): Map<number, MarkedRide> {
+	const { database } = ledger;
+	const version = currentVersion(ledger);
+	const events = byRide(
+		database
+			.prepare<[number], OfRide & MarkedEvent & { inRate: number }>(
+				`SELECT e.ride_id AS rideId, e.id, e.start_s AS startS, v.verdict, ${IN_THE_RATE} AS inRate
+				FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
+				WHERE e.version = ? AND e.ride_id IN ${SAID} ORDER BY e.ride_id, e.start_s, e.id`
+			)
+			.all(version)
+	);
+	const answers = byRide(
+		database
+			.prepare<[], OfRide & StoredAnswer>(
+				`SELECT ride_id AS rideId, mark_ms AS markMs, answer, '' AS byCode, at_ms AS atMs
+				FROM rider_mark_answer WHERE superseded_ms IS NULL`
+			)
+			.all()
+	);
+	const marks = byRide(
+		database
+			.prepare<[number], OfRide & StoredMark>(
+				`SELECT ride_id AS rideId, time_s AS timeS, observed FROM rider_mark
+				WHERE version = ? AND ride_id IN ${SAID} ORDER BY ride_id, time_s`
+			)
+			.all(version)
+	);
+	const rides = database
+		.prepare<[], { id: number; startMs: number }>(
+			`SELECT id, started_ms AS startMs FROM ride WHERE id IN ${SAID}`
+		)
+		.all();
+	return new Map(
+		rides.map(({ id, startMs }) => {
+			const ofRide = (events.get(id) ?? []).map((event) => ({ ...event, inRate: event.inRate === 1 }));
+			return [
+				id,
+				{
+					marks: matchedMarks(startMs, marks.get(id) ?? [], ofRide, answers.get(id) ?? []),
+					events: ofRide
+				}
+			];
+		})
+	);
+}
