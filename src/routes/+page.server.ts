@@ -1,21 +1,24 @@
 import {
 	exampleState,
 	falseAlarms,
+	fieldWatches,
 	getLedger,
 	listRides,
 	openMarks,
 	programmeRows,
 	versionWaits
 } from '$lib/server';
+import { formatsOf } from './formatsOf';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = () => {
+export const load: PageServerLoad = ({ request }) => {
 	const ledger = getLedger();
 	return {
 		builds: programmeRows(ledger),
 		example: exampleState(ledger),
 		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
 		ridesWithOpenMarks: openMarks(ledger).size,
+		watches: fieldWatches(ledger, formatsOf(request)),
 		falseAlarms: falseAlarms(ledger),
 		versionWaits: versionWaits(ledger)
 	};

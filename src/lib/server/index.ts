@@ -199,6 +199,7 @@ export {
 	type Decision,
 	type ReleaseDecision
 } from './release/releaseDecisions';
+export { fieldWatches, type WatchedRelease } from './release/fieldWatches';
 export { plannerView, type PlannerView } from './release/plannerView';
 export type { CriterionState, ReleaseCriteria } from '$lib/release/criteria';
 export { recordToSign, releaseView, type ReleaseView } from './release/releaseView';

@@ -6,9 +6,9 @@ import { benchEvidence } from '../hardware/benchChecks';
 import { incidentsOfBuild } from '../hardware/incidentsView';
 import type { Ledger } from '../ledger/openLedger';
 import { openMarks } from '../marks/openMarks';
-import { currentVersion } from '../queue/analysisVersions';
 import { buildSheetGaps } from './buildSheetGaps';
 import { designOfBuild } from './designOfBuild';
+import { largestConfirmed } from './largestConfirmed';
 import type { CriteriaVersion } from './releaseCriteria';
 import { slipPath } from './slipPath';
 import { wearOfBuild } from './wearOfBuild';
@@ -56,7 +56,10 @@ export function testEvidence(
 		openIncidents: incidents.filter(({ closing }) => closing === null).length,
 		injuries: incidents.filter(({ counts, severity, injured }) => counts && (injured || severity === 'fell'))
 			.length,
-		largestConfirmedCrankDeg: largestConfirmed(ledger, rides),
+		largestConfirmedCrankDeg: largestConfirmed(
+			ledger,
+			rides.map(({ rideId }) => rideId)
+		),
 		missingOnBuildSheet: buildSheetGaps(ledger, build.id)
 	};
 }
@@ -86,16 +89,4 @@ function expectedOf(rides: readonly EvidenceRide[], reference: BuildEvidence): T
 	return observedM > 0
 		? { ratioUpper: upper ?? Infinity, confidence, comparableShare: comparedM / observedM }
 		: null;
-}
-
-/** Of any confirmed slip, also where nothing was observed: what a person confirmed has happened. */
-function largestConfirmed(ledger: Ledger, rides: readonly EvidenceRide[]): number {
-	const row = ledger.database
-		.prepare<[object], { largest: number | null }>(
-			`SELECT max(e.overrun_crank_deg) AS largest FROM slip_event e JOIN verdict v ON v.id = e.verdict_id
-			WHERE e.version = @version AND v.verdict = 'confirmed'
-				AND e.ride_id IN (SELECT value FROM json_each(@rideIds))`
-		)
-		.get({ version: currentVersion(ledger), rideIds: JSON.stringify(rides.map(({ rideId }) => rideId)) });
-	return row?.largest ?? 0;
 }

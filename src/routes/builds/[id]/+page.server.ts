@@ -4,6 +4,7 @@ import {
 	buildView,
 	copyBuild,
 	falseAlarms,
+	fieldWatches,
 	getLedger,
 	historyOf,
 	incidentsOfBuild,
@@ -17,10 +18,11 @@ import {
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
+import { formatsOf } from '../../formatsOf';
 import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ params }) => {
+export const load: PageServerLoad = ({ params, request }) => {
 	const ledger = getLedger();
 	const build = buildView(ledger, pathId(params.id));
 	const hardware = buildHardware(ledger, pathId(params.id));
@@ -32,6 +34,7 @@ export const load: PageServerLoad = ({ params }) => {
 		stacks: stackPage(ledger, build.id).stacks,
 		incidents: incidentsOfBuild(ledger, build.id),
 		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
+		watches: fieldWatches(ledger, formatsOf(request), build.id),
 		falseAlarms: falseAlarms(ledger)
 	};
 };

@@ -3,8 +3,8 @@ import {
 	buildView,
 	DECISIONS,
 	falseAlarms,
+	fieldWatches,
 	getLedger,
-	getSettings,
 	LedgerRefusal,
 	plannerView,
 	recordToSign,
@@ -13,9 +13,8 @@ import {
 	signDecision,
 	type Decision
 } from '$lib/server';
-import { createFormats } from '$lib/ui/formats';
-import { preferredLocale } from '$lib/ui/preferredLocale';
 import { actorOf, answered, neededId, pathId, text } from '../../../forms';
+import { formatsOf } from '../../../formatsOf';
 import { typedFields } from '../../../typedFields';
 import { criteriaFromForm } from './criteriaForm';
 import type { Actions, PageServerLoad } from './$types';
@@ -24,7 +23,7 @@ export const load: PageServerLoad = ({ params, request, url, locals }) => {
 	const ledger = getLedger();
 	const id = pathId(params.id);
 	if (!buildView(ledger, id)) error(404, 'This build is not in the ledger.');
-	const view = releaseView(ledger, id, wordsFor(request));
+	const view = releaseView(ledger, id, formatsOf(request));
 	return {
 		view,
 		planner: plannerView(
@@ -36,17 +35,11 @@ export const load: PageServerLoad = ({ params, request, url, locals }) => {
 			},
 			view.pace
 		),
+		watches: fieldWatches(ledger, formatsOf(request), id),
 		falseAlarms: falseAlarms(ledger),
 		isOwner: locals.actor?.role === 'owner'
 	};
 };
-
-function wordsFor(request: Request) {
-	return createFormats(
-		preferredLocale(request.headers.get('accept-language')),
-		getSettings(getLedger()).timeZone
-	);
-}
 
 /** A number of the address; null when it is none. */
 function numberIn(asked: URLSearchParams, name: string): number | null {
@@ -72,7 +65,7 @@ export const actions: Actions = {
 			const decision = text(form, 'decision');
 			if (!DECISIONS.includes(decision as Decision))
 				throw new LedgerRefusal('wrong-value', 'Choose a decision.');
-			const toSign = recordToSign(ledger, buildId, wordsFor(request));
+			const toSign = recordToSign(ledger, buildId, formatsOf(request));
 			if (!toSign) throw new LedgerRefusal('wrong-value', 'Set the criteria first.');
 			signDecision(
 				ledger,
