@@ -7,14 +7,15 @@ import { fitMarks } from './fitMarks';
 import type { FitMessages } from './fitMessages';
 import type { FitPart } from './fitPart';
 import { fitPauses } from './fitPauses';
+import { fitRecords } from './fitRecords';
 import { fitSensors } from './fitSensors';
 import { fitSport, type FitSport } from './fitSport';
+import { fitWithoutRecords } from './fitWithoutRecords';
 import { MAX_FIT_BYTES, MAX_HANDFUL, MAX_RECORDS } from './limits';
 import { readFitMessages } from './readFitMessages';
 import { refusal } from './refusal';
 import type { Ride, RideWarning, Sensor, SpeedSource } from './ride';
 import { splitFitParts } from './splitFitParts';
-import { wholeFitFile } from './wholeFitFile';
 
 interface ReadPart {
 	readonly part: FitPart;
@@ -56,7 +57,7 @@ export async function decodeFit(bytes: Uint8Array): Promise<Ride> {
 			detail: `${trailingBytes} bytes after the last part`
 		});
 	}
-	return assembleFit(read, ridden, warnings);
+	return assembleFit(bytes, read, ridden, warnings);
 }
 
 function refuseWithoutRecords(parts: readonly FitPart[]): never {
@@ -68,7 +69,7 @@ function refuseWithoutRecords(parts: readonly FitPart[]): never {
 
 async function messagesOf(bytes: Uint8Array, part: FitPart): Promise<FitMessages> {
 	try {
-		return await readFitMessages(wholeFitFile(bytes, part));
+		return await readFitMessages(fitWithoutRecords(bytes, part));
 	} catch (error) {
 		throw refusal('damaged', `part at byte ${part.start}: ${(error as Error).message}`);
 	}
@@ -86,11 +87,21 @@ function requireRideFile(read: readonly ReadPart[]): void {
 	}
 }
 
-function assembleFit(read: readonly ReadPart[], ridden: readonly ReadPart[], warnings: RideWarning[]): Ride {
+function assembleFit(
+	bytes: Uint8Array,
+	read: readonly ReadPart[],
+	ridden: readonly ReadPart[],
+	warnings: RideWarning[]
+): Ride {
 	const all = <T>(of: (messages: FitMessages) => readonly T[]) =>
 		ridden.flatMap(({ messages }) => of(messages));
 	const otherSpansMs = ridden.flatMap(({ sport }) => sport.otherSpansMs);
-	const { atMs, columns } = fitColumns(all((messages) => messages.records));
+	const records = fitRecords(
+		bytes,
+		ridden.map(({ part }) => part)
+	);
+	const { atMs } = records;
+	const columns = fitColumns(records);
 	const left = leaveOut(atMs, otherSpansMs);
 	for (const { part } of read) {
 		if (part.damage) warnings.push(fitDamageWarning(part, part.damage, medianStepS(atMs)));

@@ -1,9 +1,8 @@
 /** A message of the FIT parser: fields by their profile names; any of them may be missing or odd. */
 export type FitMessage = Readonly<Record<string, unknown>>;
 
-/** The messages of one part that are looked at. */
+/** The messages of one part that are looked at, but its records. */
 export interface FitMessages {
-	readonly records: readonly FitMessage[];
 	readonly events: readonly FitMessage[];
 	readonly laps: readonly FitMessage[];
 	readonly sessions: readonly FitMessage[];

@@ -9,6 +9,10 @@ export interface FitPart {
 	readonly messages: number;
 	/** definitions of the messages that describe developer fields: where their number stands */
 	readonly descriptionNumberOffsets: readonly number[];
+	/** stretches of nothing but records: first byte, one past the last, of each in turn */
+	readonly recordRuns: readonly number[];
+	/** some message counts its time on from the one before */
+	readonly compressed: boolean;
 	readonly damage: FitDamage | null;
 }
 

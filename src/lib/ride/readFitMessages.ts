@@ -2,8 +2,9 @@ import FitParser from 'fit-file-parser';
 import type { FitMessage, FitMessages } from './fitMessages';
 
 /**
- * Reads the messages of one whole FIT file with the FIT parser.
- * @param file a file whose framing is known to be whole (`wholeFitFile`)
+ * Reads the messages of one whole FIT file with the FIT parser; its records, which are nearly all of a file, are
+ * read apart (`fitRecords`).
+ * @param file a file whose framing is known to be whole (`fitWithoutRecords`)
  * @returns its messages
  * @throws Error when the parser gives up, whatever it threw
  */
@@ -19,7 +20,6 @@ export async function readFitMessages(file: Uint8Array<ArrayBuffer>): Promise<Fi
 	const messages = (parsed as { messages?: Record<string, FitMessage[] | undefined> }).messages ?? {};
 	const of = (name: string) => messages[name] ?? [];
 	return {
-		records: of('record'),
 		events: of('event'),
 		laps: of('lap'),
 		sessions: of('session'),

@@ -53,9 +53,10 @@ function readPart(
 	const limit = sizeHolds ? statedEnd : nextFitHeader(bytes, dataStart);
 	const walk = walkFitMessages(bytes, dataStart, limit, messagesBefore);
 	const damage = damageOf(bytes, header, { start, statedEnd, limit, sound, sizeHolds }, walk);
-	const { end: dataEnd, records, messages, descriptionNumberOffsets } = walk;
+	const { end: dataEnd, records, messages, descriptionNumberOffsets, recordRuns, compressed } = walk;
+	const found = { records, messages, descriptionNumberOffsets, recordRuns, compressed };
 	return {
-		part: { start, dataStart, dataEnd, records, messages, descriptionNumberOffsets, damage },
+		part: { start, dataStart, dataEnd, ...found, damage },
 		next: sizeHolds ? statedEnd + 2 : limit
 	};
 }

@@ -12,6 +12,10 @@ export interface FitWalk {
 	readonly records: number;
 	/** where the definitions of developer-field descriptions keep their message number */
 	readonly descriptionNumberOffsets: number[];
+	/** stretches of nothing but records: first byte, one past the last, of each in turn */
+	readonly recordRuns: number[];
+	/** some message counts its time on from the one before */
+	readonly compressed: boolean;
 	/** why the walk ended before `limit`; null = it did not */
 	readonly stoppedBy: string | null;
 }
@@ -36,6 +40,8 @@ interface Definition {
 export function walkFitMessages(bytes: Uint8Array, from: number, limit: number, before = 0): FitWalk {
 	const definitions = new Map<number, Definition>();
 	const descriptionNumberOffsets: number[] = [];
+	const recordRuns: number[] = [];
+	let compressed = false;
 	let at = from;
 	let messages = 0;
 	let records = 0;
@@ -51,13 +57,18 @@ export function walkFitMessages(bytes: Uint8Array, from: number, limit: number, 
 			break;
 		}
 		if (isDefinition && read.number === FIELD_DESCRIPTION) descriptionNumberOffsets.push(at + 3);
-		if (!isDefinition && read.number === RECORD) records++;
+		if (!isDefinition && read.number === RECORD) {
+			records++;
+			if (recordRuns.at(-1) === at) recordRuns[recordRuns.length - 1] = read.end;
+			else recordRuns.push(at, read.end);
+		}
+		if ((header & 0x80) !== 0) compressed = true;
 		at = read.end;
 		if (before + ++messages > MAX_FIT_MESSAGES) {
 			throw refusal('too-large', `more than ${MAX_FIT_MESSAGES} messages`);
 		}
 	}
-	return { end: at, messages, records, descriptionNumberOffsets, stoppedBy };
+	return { end: at, messages, records, descriptionNumberOffsets, recordRuns, compressed, stoppedBy };
 }
 
 type Step = { readonly end: number; readonly number: number } | string;
