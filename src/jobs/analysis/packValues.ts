@@ -17,15 +17,20 @@ export function packValues(values: ArrayLike<number>, step: number): Uint8Array 
 	for (let index = 0; index < values.length; index++) {
 		if (at + 10 > bytes.length) bytes = grow(bytes);
 		const value = values[index];
-		if (!Number.isFinite(value)) {
+		// not finite
+		if (value - value !== 0) {
 			bytes[at++] = MISSING;
 			continue;
 		}
 		const whole = Math.round(value / step);
 		const difference = whole - last;
 		last = whole;
-		// plain arithmetic: positions in 1e-7 degrees do not fit the 32 bits of bitwise operators
 		let code = (difference < 0 ? -2 * difference - 1 : 2 * difference) + 1;
+		if (code < 128) {
+			bytes[at++] = code;
+			continue;
+		}
+		// plain arithmetic: positions in 1e-7 degrees do not fit the 32 bits of bitwise operators
 		while (code >= 128) {
 			bytes[at++] = (code % 128) + 128;
 			code = Math.floor(code / 128);

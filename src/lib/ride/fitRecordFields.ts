@@ -70,7 +70,9 @@ export function fieldsToRead(
 	return fields;
 }
 
-const NAMES = new Map((Object.keys(FIELDS) as FitNumberName[]).map((name) => [FIELDS[name].number, name]));
+const NAMES: ReadonlyMap<number, FitNumberName> = new Map(
+	(Object.keys(FIELDS) as FitNumberName[]).map((name) => [FIELDS[name].number, name])
+);
 
 type Reader = (values: Float64Array, scale: number, zero: number) => FieldToRead['read'];
 
