@@ -208,3 +208,8 @@ export { recordToSign, releaseView, type ReleaseView } from './release/releaseVi
 export { CHART_NAMES, chartCsv, type ChartName } from './report/chartCsv';
 export { reportJson } from './report/reportJson';
 export { reportView, type ReportView } from './report/reportView';
+
+// nothing lost: backups, checking what is whole, erasure
+export { makeBackup, type BackupOutcome } from './backup/makeBackup';
+export { restoreBackup } from './backup/restoreBackup';
+export { backupState, type BackupState } from './backup/lastBackup';

@@ -4,6 +4,7 @@ export type LedgerRefusalCode =
 	| 'ledger-in-use'
 	| 'ledger-not-migrated'
 	| 'folder-not-writable'
+	| 'ledger-damaged'
 	| 'address-not-allowed'
 	| 'wrong-setting'
 	| 'port-busy'

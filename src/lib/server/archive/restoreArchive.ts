@@ -14,6 +14,7 @@ import { openArchive, type OpenArchive } from './openArchive';
 import { readTable } from './readTable';
 import { refuseUnlessEmpty } from './refuseUnlessEmpty';
 import { restoreFiles } from './restoreFiles';
+import { asRefusal, takeOver } from './takeOver';
 
 export interface RestoreOutcome {
 	tables: number;
@@ -113,39 +114,7 @@ function inserter(database: Database.Database, table: ArchiveTable): (values: un
 	return (values) => statement.run(values);
 }
 
-/** @returns the number of tables */
-function takeOver(ledger: Ledger, aside: string): number {
-	const { database } = ledger;
-	database.prepare('ATTACH ? AS aside').run(aside);
-	try {
-		return database
-			.transaction((): number => {
-				database.pragma('defer_foreign_keys = ON');
-				refuseUnlessEmpty(ledger);
-				const tables = archiveTables(database);
-				for (const { name, columns } of tables) {
-					const list = columns.map((column) => quoted(column.name)).join(', ');
-					database.exec(
-						`INSERT INTO main.${quoted(name)} (${list}) SELECT ${list} FROM aside.${quoted(name)}`
-					);
-				}
-				return tables.length;
-			})
-			.immediate();
-	} catch (error) {
-		throw asRefusal(error);
-	} finally {
-		database.exec('DETACH aside');
-	}
-}
-
 function refuseLooseEnds(database: Database.Database): void {
 	const [loose] = database.pragma('foreign_key_check') as { table: string; parent: string }[];
 	if (loose) throw noArchive(`a row of ${loose.table} refers to a row of ${loose.parent} that is not there`);
-}
-
-/** A row that breaks a rule of the ledger's layout. */
-function asRefusal(error: unknown): unknown {
-	if (!(error instanceof Database.SqliteError) || !error.code.startsWith('SQLITE_CONSTRAINT')) return error;
-	return noArchive(`a row breaks a rule of the ledger (${error.message})`);
 }

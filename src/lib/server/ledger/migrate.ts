@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { LedgerRefusal } from '../refusal';
+import { faultPoint } from '../store/faultPoint';
 
 /** One step of a database's layout. Once shipped it is never changed. */
 export interface Migration {
@@ -7,6 +8,8 @@ export interface Migration {
 	readonly number: number;
 	readonly sql: string;
 }
+
+export type BeforeSteps = (database: Database.Database, from: number, to: number) => unknown;
 
 const SHORTEST_PAUSE_MS = 15;
 const LONGEST_PAUSE_MS = 60;
@@ -19,12 +22,18 @@ const LONGEST_PAUSE_MS = 60;
  * @param file path of the database; made when it does not exist
  * @param migrations in order of their numbers
  * @param waitMs how long to wait for others to close the file
+ * @param before called once, with the file to itself, before the first step; what it throws ends all
  * @throws LedgerRefusal newer-ledger when the file knows steps that this program does not;
  *   ledger-in-use when another process keeps it open
  */
-export function migrate(file: string, migrations: readonly Migration[], waitMs = 5000): void {
+export function migrate(
+	file: string,
+	migrations: readonly Migration[],
+	waitMs = 5000,
+	before: BeforeSteps = () => {}
+): void {
 	const giveUpAt = performance.now() + waitMs;
-	while (!bringToNewest(file, migrations)) {
+	while (!bringToNewest(file, migrations, before)) {
 		if (performance.now() >= giveUpAt)
 			throw new LedgerRefusal(
 				'ledger-in-use',
@@ -35,7 +44,7 @@ export function migrate(file: string, migrations: readonly Migration[], waitMs =
 }
 
 /** @returns false when another process has the file open; nothing was changed then */
-function bringToNewest(file: string, migrations: readonly Migration[]): boolean {
+function bringToNewest(file: string, migrations: readonly Migration[], beforeSteps: BeforeSteps): boolean {
 	const newest = migrations[migrations.length - 1]?.number ?? 0;
 	const database = new Database(file, { timeout: SHORTEST_PAUSE_MS });
 	try {
@@ -46,13 +55,16 @@ function bringToNewest(file: string, migrations: readonly Migration[]): boolean 
 		// in WAL mode only an exclusive locking mode keeps readers out, and it is refused while anyone is in
 		database.pragma('locking_mode = EXCLUSIVE');
 		database.exec('BEGIN EXCLUSIVE; COMMIT');
+		beforeSteps(database, before, newest);
 		for (const step of migrations) {
 			if (step.number <= versionOf(database)) continue;
 			database.transaction(() => {
 				database.exec(step.sql);
+				faultPoint('migration-step');
 				database.pragma(`user_version = ${step.number}`);
 			})();
 		}
+		faultPoint('migration-done');
 		return true;
 	} catch (error) {
 		if (error instanceof Database.SqliteError && /^SQLITE_(BUSY|PROTOCOL)/.test(error.code)) return false;

@@ -2,6 +2,7 @@ import Database from 'better-sqlite3';
 import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { LedgerRefusal } from '../refusal';
+import { backupBeforeMigration } from './backupBeforeMigration';
 import { migrate, refuseNewer, versionOf, type Migration } from './migrate';
 import { CHANNEL_MIGRATIONS, LEDGER_MIGRATIONS } from './migrations';
 
@@ -38,7 +39,10 @@ export function openLedger(folder: string, options: OpenOptions): Ledger {
 	const ledgerFile = join(folder, 'ledger.sqlite');
 	const channelFile = join(folder, 'channels.sqlite');
 	if (options.migrate) {
-		migrate(ledgerFile, LEDGER_MIGRATIONS);
+		const now = options.now ?? Date.now;
+		migrate(ledgerFile, LEDGER_MIGRATIONS, undefined, (database, from, to) =>
+			backupBeforeMigration(database, from, to, now())
+		);
 		migrate(channelFile, CHANNEL_MIGRATIONS);
 	}
 	// FULL: a verdict or a stored ride survives a power cut; there are few writes.
@@ -72,6 +76,8 @@ function open(
 		if (versionOf(database) < newest) throw notMigrated();
 		database.pragma('foreign_keys = ON');
 		database.pragma(`synchronous = ${synchronous}`);
+		// what is taken out is overwritten: a replaced trace holds where somebody rode
+		database.pragma('secure_delete = ON');
 	} catch (error) {
 		database.close();
 		throw error;

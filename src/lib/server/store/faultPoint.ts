@@ -19,7 +19,18 @@ export type FaultName =
 	| 'insertion-done'
 	| 'restore-read'
 	| 'restore-files'
-	| 'restore-done';
+	| 'restore-done'
+	| 'backup-ledger'
+	| 'backup-sources'
+	| 'backup-manifest'
+	| 'backup-named'
+	| 'backup-done'
+	| 'migration-backed-up'
+	| 'migration-step'
+	| 'migration-done'
+	| 'erasure-written'
+	| 'erasure-file-gone'
+	| 'erasure-done';
 
 export function faultPoint(name: FaultName): void {
 	if (process.env.SLIP_LEDGER_FAULT === name) process.kill(process.pid, 'SIGKILL');

@@ -97,7 +97,8 @@ export async function writeAll(file: FileHandle, piece: Uint8Array, at?: number)
 	}
 }
 
-function syncFolder(folder: string): void {
+/** Waits until the disk has a folder's list of names. */
+export function syncFolder(folder: string): void {
 	if (process.platform === 'win32') return;
 	const handle = openSync(folder, 'r');
 	try {
