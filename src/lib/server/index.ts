@@ -213,3 +213,6 @@ export { reportView, type ReportView } from './report/reportView';
 export { makeBackup, type BackupOutcome } from './backup/makeBackup';
 export { restoreBackup } from './backup/restoreBackup';
 export { backupState, type BackupState } from './backup/lastBackup';
+export { verifyLedger } from './verify/verifyLedger';
+export { keepVerify, lastVerify } from './verify/lastVerify';
+export type { VerifyReport } from './verify/verifyReport';
