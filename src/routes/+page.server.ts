@@ -1,4 +1,5 @@
 import {
+	backupState,
 	exampleState,
 	falseAlarms,
 	fieldWatches,
@@ -20,6 +21,7 @@ export const load: PageServerLoad = ({ request }) => {
 		ridesWithOpenMarks: openMarks(ledger).size,
 		watches: fieldWatches(ledger, formatsOf(request)),
 		falseAlarms: falseAlarms(ledger),
-		versionWaits: versionWaits(ledger)
+		versionWaits: versionWaits(ledger),
+		backup: backupState(ledger)
 	};
 };

@@ -38,6 +38,7 @@ export function everyPath(ridePath: string, event: string): string[] {
 		'/bikes',
 		'/bikes/2',
 		'/people',
+	'/people/1/erasure',
 		'/builds',
 		'/builds/1',
 		'/builds/3/sheet',

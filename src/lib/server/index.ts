@@ -216,3 +216,6 @@ export { backupState, type BackupState } from './backup/lastBackup';
 export { verifyLedger } from './verify/verifyLedger';
 export { keepVerify, lastVerify } from './verify/lastVerify';
 export type { VerifyReport } from './verify/verifyReport';
+export { compactLedger } from './erasure/compactLedger';
+export { eraseRider, type ErasureOutcome } from './erasure/eraseRider';
+export { erasureOf, type CopyMade, type ErasureView } from './erasure/erasureOf';

@@ -1,4 +1,5 @@
 import {
+	backupState,
 	choosePerson,
 	exampleState,
 	getLedger,
@@ -6,12 +7,13 @@ import {
 	removeExample,
 	setSettings
 } from '$lib/server';
-import { actorOf, answered, text } from '../forms';
+import { actorOf, answered, decimal, text } from '../forms';
 import { rememberPerson } from '../welcome/rememberPerson';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = () => ({
 	example: exampleState(getLedger()),
+	backupReminderDays: backupState(getLedger()).remindAfterDays,
 	zones: Intl.supportedValuesOf('timeZone')
 });
 
@@ -21,7 +23,8 @@ export const actions: Actions = {
 		return answered(() =>
 			setSettings(getLedger(), actorOf(locals), {
 				workshopName: text(form, 'workshopName'),
-				timeZone: text(form, 'timeZone')
+				timeZone: text(form, 'timeZone'),
+				backupReminderDays: decimal(form, 'backupReminderDays') ?? undefined
 			})
 		);
 	},

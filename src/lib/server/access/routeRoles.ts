@@ -54,6 +54,7 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/bikes/[id]': { read: 'rider', write: 'engineer' },
 	// functions of the people decide: riders see and change themselves alone
 	'/people': { read: 'rider', write: 'rider' },
+	'/people/[id]/erasure': { read: 'owner', write: 'owner' },
 	'/builds/[id]/release': { read: 'rider', write: 'engineer' },
 	'/builds/[id]/release/record.json': { read: 'engineer', write: 'owner' },
 	'/compare': { read: 'rider', write: 'engineer' },

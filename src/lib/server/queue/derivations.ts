@@ -44,7 +44,8 @@ export function listDerivations(ledger: Ledger): Derivation[] {
 				r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS resultFacts,
 				d.bike_facts AS triedFacts, coalesce(d.attempts, 0) AS attempts, d.failure
 			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version
-			LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version ORDER BY r.id`
+			LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version
+			WHERE r.sha256 NOT IN (SELECT sha256 FROM erased_source) ORDER BY r.id`
 		)
 		.all({ version: ANALYSIS_VERSION });
 	const bikeOf = bikesOfRides(ledger);

@@ -104,7 +104,8 @@ export function retryImport(ledger: Ledger, actor: Actor, importId: number): voi
 			const { changes } = ledger.database
 				.prepare(
 					`UPDATE import SET stage = 'waiting', attempts = 0, code = NULL, sentence = NULL,
-						technical = NULL, changed_ms = ? WHERE id = ? AND stage IN ('refused', 'failed')`
+						technical = NULL, changed_ms = ? WHERE id = ? AND stage IN ('refused', 'failed')
+						AND sha256 NOT IN (SELECT sha256 FROM erased_source)`
 				)
 				.run(ledger.now(), importId);
 			if (changes === 0)

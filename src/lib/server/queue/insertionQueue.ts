@@ -34,6 +34,7 @@ export function nextInsertion(ledger: Ledger, busy: Iterable<number>): Insertion
 			LEFT JOIN insertion_test t ON t.ride_id = s.ride_id AND t.version = s.version
 			LEFT JOIN insertion_attempt a ON a.ride_id = s.ride_id AND a.version = s.version
 			WHERE s.version = @version AND t.ride_id IS NULL AND r.withdrawn_ms IS NULL
+				AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)
 				AND a.failure IS NULL AND coalesce(a.attempts, 0) < @most
 				AND r.id NOT IN (SELECT value FROM json_each(@busy))
 			ORDER BY r.id LIMIT 1`

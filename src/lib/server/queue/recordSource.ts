@@ -73,6 +73,13 @@ function insertReceiving(ledger: Ledger, actor: Actor, stored: StoredSource): nu
 
 /** The ride or the waiting import that this content already stands for. */
 function findEarlier(ledger: Ledger, sha256: string): { rideId: number | null; sentence: string } | null {
+	const erased = ledger.database
+		.prepare<[string], { rideId: number | null }>(
+			`SELECT r.id AS rideId FROM erased_source e LEFT JOIN ride r ON r.sha256 = e.sha256 WHERE e.sha256 = ?`
+		)
+		.get(sha256);
+	if (erased)
+		return { ...erased, sentence: "This very file was erased at its rider's wish and is not taken again." };
 	const ride = ledger.database
 		.prepare<[string], { id: number; withdrawn: number }>(
 			'SELECT id, withdrawn_ms IS NOT NULL AS withdrawn FROM ride WHERE sha256 = ?'

@@ -1,9 +1,12 @@
 import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import { isErased } from '../erasure/finishErasures';
 import type { Ledger } from '../ledger/openLedger';
 
 /** Writes the traces of a source, in place of what may be there of an attempt that broke off. */
 export function saveChannels(ledger: Ledger, sha256: string, file: AnalysedFile): void {
 	const { channels } = ledger;
+	// erased while it was read
+	if (isErased(ledger, sha256)) return;
 	const version = file.analysisVersion;
 	const addChannel = channels.prepare('INSERT INTO channel VALUES (?, ?, ?, ?, ?)');
 	const addChunk = channels.prepare('INSERT INTO channel_chunk VALUES (?, ?, ?, ?, ?, ?, ?, ?)');

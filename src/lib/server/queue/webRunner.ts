@@ -1,3 +1,4 @@
+import { finishErasures } from '../erasure/finishErasures';
 import { getLedger } from '../ledger/getLedger';
 import { recoverUploads } from '../store/recoverUploads';
 import { ImportRunner } from './importRunner';
@@ -15,7 +16,9 @@ export function startWebRunner(): void {
 	const ledger = getLedger();
 	const own = (runner = new ImportRunner(ledger));
 	const clearUp = () =>
-		recoverUploads(ledger).catch((error) => console.error('Uploads could not be cleared up:', error));
+		recoverUploads(ledger)
+			.then(() => finishErasures(ledger))
+			.catch((error) => console.error('Uploads could not be cleared up:', error));
 	void clearUp().then(() => runner === own && own.start());
 	const timer = setInterval(
 		() => (runner === own ? void clearUp() : clearInterval(timer)),

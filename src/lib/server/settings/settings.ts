@@ -1,4 +1,5 @@
 import type { Actor } from '../actor';
+import { backupReminderDays } from '../backup/lastBackup';
 import { checkText } from '../ledger/checkText';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
@@ -12,6 +13,8 @@ export interface Settings {
 	timeZone: string;
 	/** the largest file that is taken, 1 to 2000 MB */
 	uploadLimitMegabytes: number;
+	/** after so many days without a backup pages remind of one, 1 to 365 */
+	backupReminderDays: number;
 }
 
 /** What the workshop set; the zone is the machine's until someone chooses one. */
@@ -19,7 +22,8 @@ export function getSettings(ledger: Ledger): Settings {
 	return {
 		workshopName: readSetting(ledger, 'workshopName') ?? 'Our workshop',
 		timeZone: readSetting(ledger, 'timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
-		uploadLimitMegabytes: uploadLimitBytes(ledger) / MEGABYTE
+		uploadLimitMegabytes: uploadLimitBytes(ledger) / MEGABYTE,
+		backupReminderDays: backupReminderDays(ledger)
 	};
 }
 
@@ -35,6 +39,8 @@ export function setSettings(ledger: Ledger, actor: Actor, settings: Partial<Sett
 	if (settings.timeZone !== undefined) changes.timeZone = checkZone(settings.timeZone);
 	if (settings.uploadLimitMegabytes !== undefined)
 		changes.uploadLimitMegabytes = checkLimit(settings.uploadLimitMegabytes);
+	if (settings.backupReminderDays !== undefined)
+		changes.backupReminderDays = checkDays(settings.backupReminderDays);
 	ledger.database
 		.transaction(() => {
 			const before = getSettings(ledger);
@@ -53,6 +59,12 @@ function checkLimit(megabytes: number): number {
 	if (!(Number.isInteger(megabytes) && megabytes >= 1 && megabytes <= 2000))
 		throw new LedgerRefusal('wrong-value', 'The largest file may be 1 to 2000 MB.');
 	return megabytes;
+}
+
+function checkDays(days: number): number {
+	if (!(Number.isInteger(days) && days >= 1 && days <= 365))
+		throw new LedgerRefusal('wrong-value', 'Pages remind of a backup after 1 to 365 days.');
+	return days;
 }
 
 function checkZone(timeZone: string): string {

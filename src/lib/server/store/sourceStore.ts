@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { closeSync, existsSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync } from 'node:fs';
 import { open, type FileHandle } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { isErased } from '../erasure/finishErasures';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 
@@ -56,12 +57,13 @@ export async function hashFile(path: string): Promise<string> {
 }
 
 /**
- * Gives a complete file its name in the store. The same content twice keeps the one that is there. The
+ * Gives a complete file its name in the store. The same content twice keeps the one that is there; what was
+ * erased at its rider's wish does not come back. The
  * folder is synced too: a rename that the disk forgot would lose the source.
  */
 export function moveToStore(ledger: Ledger, from: string, sha256: string): void {
 	const target = sourcePath(ledger.folder, sha256);
-	if (existsSync(target)) {
+	if (existsSync(target) || isErased(ledger, sha256)) {
 		rmSync(from, { force: true });
 		return;
 	}

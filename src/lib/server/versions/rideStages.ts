@@ -1,6 +1,8 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import { insertionStage, type InsertionStage } from '../insertions/insertionView';
+import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import type { Instant } from '../views';
 import { remember } from '../ledger/remember';
 import { bikeFacts } from '../queue/bikeFacts';
 import { bikesOfRides, type RiddenOn } from '../queue/bikeOfRide';
@@ -12,6 +14,8 @@ export interface RideStages {
 	again: { state: 'queued' } | { state: 'failed'; reason: string } | { state: 'other program' } | null;
 	/** a newer version that has a result where the current one has none; null = no such */
 	waitsForVersion: number | null;
+	/** when and why its file was erased: its figures stand, nothing can be made again; null = it was not */
+	erased: { at: Instant; reason: string } | null;
 	/** null while the current version has no result */
 	insertion: InsertionStage | null;
 }
@@ -20,18 +24,30 @@ export interface RideStages {
 export function rideStages(ledger: Ledger, rideId: number): RideStages | null {
 	const version = currentVersion(ledger);
 	const ride = ledger.database
-		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null }>(
+		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null; erased: number }>(
 			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
-				(SELECT max(version) FROM result WHERE ride_id = r.id AND version > @version) AS newer
+				(SELECT max(version) FROM result WHERE ride_id = r.id AND version > @version) AS newer,
+				EXISTS (SELECT 1 FROM erased_source WHERE sha256 = r.sha256) AS erased
 			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version WHERE r.id = @rideId`
 		)
 		.get({ version, rideId });
 	if (!ride) return null;
 	return {
-		again: ride.facts === null ? null : againOf(ledger, rideId, version, ride.facts, ride),
+		erased: erasedOf(ledger, rideId),
+		again: ride.facts === null || ride.erased ? null : againOf(ledger, rideId, version, ride.facts, ride),
 		waitsForVersion: ride.facts === null ? ride.newer : null,
 		insertion: insertionStage(ledger, rideId, version)
 	};
+}
+
+function erasedOf(ledger: Ledger, rideId: number): RideStages['erased'] {
+	const row = ledger.database
+		.prepare<[number], { erasedMs: number; reason: string }>(
+			`SELECT e.erased_ms AS erasedMs, e.reason FROM erased_source e JOIN ride r ON r.sha256 = e.sha256
+			WHERE r.id = ?`
+		)
+		.get(rideId);
+	return row ? { at: toInstant(row.erasedMs), reason: row.reason } : null;
 }
 
 function againOf(
@@ -70,7 +86,7 @@ function readComputingAgain(ledger: Ledger): number {
 			FROM result s JOIN ride r ON r.id = s.ride_id
 			LEFT JOIN derivation d ON d.ride_id = s.ride_id AND d.version = s.version
 				AND (d.failure IS NOT NULL OR d.attempts >= @most)
-			WHERE s.version = @version`
+			WHERE s.version = @version AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)`
 		)
 		.all({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS })
 		.filter((ride) => {

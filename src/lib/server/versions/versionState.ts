@@ -67,7 +67,8 @@ function countRides(ledger: Ledger): { rides: number; missing: number } {
 			`SELECT count(*) AS rides, coalesce(sum(
 				NOT EXISTS (SELECT 1 FROM result WHERE ride_id = r.id AND version = @version)
 				AND NOT EXISTS (SELECT 1 FROM derivation WHERE ride_id = r.id AND version = @version
-					AND (failure IS NOT NULL OR attempts >= @most))), 0) AS missing
+					AND (failure IS NOT NULL OR attempts >= @most))
+				AND NOT EXISTS (SELECT 1 FROM erased_source WHERE sha256 = r.sha256)), 0) AS missing
 			FROM ride r`
 		)
 		.get({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS })!;
@@ -81,7 +82,11 @@ function failedRides(ledger: Ledger): FailedRide[] {
 			FROM derivation d JOIN ride r ON r.id = d.ride_id
 			WHERE d.version = @version AND (d.failure IS NOT NULL OR d.attempts >= @most)
 				AND NOT EXISTS (SELECT 1 FROM result WHERE ride_id = r.id AND version = @version)
-			ORDER BY r.id`
+				AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)
+			UNION ALL SELECT r.id, r.file_name, 'Its file was erased at its rider''s wish.'
+			FROM erased_source e JOIN ride r ON r.sha256 = e.sha256
+			WHERE NOT EXISTS (SELECT 1 FROM result WHERE ride_id = r.id AND version = @version)
+			ORDER BY 1`
 		)
 		.all({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS });
 }
