@@ -38,7 +38,7 @@ export function everyPath(ridePath: string, event: string): string[] {
 		'/bikes',
 		'/bikes/2',
 		'/people',
-	'/people/1/erasure',
+		'/people/1/erasure',
 		'/builds',
 		'/builds/1',
 		'/builds/3/sheet',
@@ -54,6 +54,7 @@ export function everyPath(ridePath: string, event: string): string[] {
 		'/first-look',
 		'/compare?look=5',
 		'/versions',
+		'/ledger',
 		'/settings'
 	];
 }
