@@ -3,6 +3,7 @@ import {
 	comesFromUs,
 	getLedger,
 	hostAnswer,
+	log,
 	mayUse,
 	PERSON_COOKIE,
 	personOfToken,
@@ -19,7 +20,7 @@ export const init: ServerInit = () => {
 	try {
 		startWebRunner();
 	} catch (error) {
-		console.error('Files are taken but not analysed:', error instanceof Error ? error.message : error);
+		log.failure('queue not started', error);
 	}
 	process.once('sveltekit:shutdown', () => {
 		void stopWebRunner();
@@ -62,11 +63,16 @@ export const handle: Handle = async ({ event, resolve }) => {
 };
 
 /** The log has everything; the page gets a sentence and a reference to find it there. */
-export const handleError: HandleServerError = ({ error, status, message }) => {
+export const handleError: HandleServerError = ({ error, event, status, message }) => {
 	if (status === 404) return { message: 'There is no such page.' };
 	if (status < 500) return { message };
 	const reference = randomUUID().slice(0, 8);
-	console.error(`[${reference}]`, error);
+	log.failure('request failed', error, {
+		reference,
+		status,
+		route: event.route.id,
+		method: event.request.method
+	});
 	return { message: 'Slip Ledger could not do this; the server log says why.', reference };
 };
 

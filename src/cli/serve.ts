@@ -1,5 +1,5 @@
 import { createServer, type RequestListener, type Server } from 'node:http';
-import { LedgerRefusal, openLedger, readConfig, type Config } from '$lib/server';
+import { LedgerRefusal, log, logLevel, openLedger, readConfig, type Config } from '$lib/server';
 
 /** the largest request body; uploads come in pieces and state their own, smaller, limit */
 const BODY_SIZE_LIMIT = '16M';
@@ -20,6 +20,9 @@ try {
  * then lets requests in.
  */
 async function serve(config: Config): Promise<void> {
+	// a log gets what happens, a person at a terminal what went wrong
+	process.env.SLIP_LEDGER_LOG_LEVEL ||= process.stderr.isTTY ? 'warn' : 'info';
+	logLevel(process.env);
 	let answer: RequestListener = (_request, response) => {
 		response.writeHead(503, { 'retry-after': '1' }).end('Slip Ledger is starting.\n');
 	};
@@ -38,6 +41,7 @@ async function serve(config: Config): Promise<void> {
 	const { handler } = (await import(/* @vite-ignore */ HANDLER)) as { handler: RequestListener };
 	answer = handler;
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop(server, signal));
+	log.info('server open', { port });
 	process.stdout.write(`Slip Ledger is open at ${origin} (ledger in ${config.dataFolder})\n`);
 }
 
@@ -59,6 +63,7 @@ function listen(server: Server, config: Config): Promise<number> {
 
 /** Lets running answers end, gives everybody who holds something the chance to hand it back, leaves. */
 function stop(server: Server, signal: string): void {
+	log.info('server stops', { signal });
 	server.close(() => process.exit(0));
 	server.closeIdleConnections();
 	process.emit('sveltekit:shutdown' as 'exit', signal as unknown as number);

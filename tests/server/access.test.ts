@@ -158,7 +158,8 @@ describe('settings', () => {
 		expect(getSettings(ledger)).toEqual({
 			workshopName: 'Hubs and more',
 			timeZone: 'Asia/Tokyo',
-			uploadLimitMegabytes: 64
+			uploadLimitMegabytes: 64,
+			backupReminderDays: 7
 		});
 	});
 
@@ -168,6 +169,8 @@ describe('settings', () => {
 		expect(() => setSettings(ledger, actor, { workshopName: '' })).toThrow('missing');
 		for (const uploadLimitMegabytes of [0, 1.5, NaN, 2001])
 			expect(() => setSettings(ledger, actor, { uploadLimitMegabytes })).toThrow('1 to 2000 MB');
+		for (const backupReminderDays of [0, 1.5, NaN, 366])
+			expect(() => setSettings(ledger, actor, { backupReminderDays })).toThrow('1 to 365 days');
 	});
 });
 

@@ -61,6 +61,8 @@ export { comesFromUs, hostAnswer } from './access/hostAnswer';
 export { PERSON_COOKIE, personOfToken, personToken } from './access/personToken';
 export { bodyPieces, readJsonObject } from './access/readBody';
 export { mayUse, ROUTE_ROLES } from './access/routeRoles';
+export { log, logLevel } from './log/log';
+export { readiness, type Readiness } from './readiness';
 export { health, type Health } from './health';
 export { channelBytes } from './rides/channelBytes';
 export { eventsCsv } from './rides/eventsCsv';

@@ -68,6 +68,7 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/uploads/[id]': { read: 'rider', write: 'rider' },
 	'/uploads/[id]/finish': { read: 'rider', write: 'rider' },
 	'/imports.json': { read: 'rider', write: 'engineer' },
+	'/ready.json': { read: 'anyone', write: 'owner' },
 	'/health.json': { read: 'anyone', write: 'owner' }
 };
 

@@ -7,6 +7,7 @@ import type {
 	FileRefusal,
 	FileToRead
 } from '../../../jobs/analysis/messages';
+import { log } from '../log/log';
 import { residentBytes } from './residentBytes';
 
 export interface ChildLimits {
@@ -77,11 +78,14 @@ export class AnalysisChild {
 	#start(): ChildProcess {
 		this.#files = 0;
 		const heapMegabytes = Math.ceil((this.limits.residentBytes * 1.5) / 2 ** 20);
-		return fork(this.entry, [String(process.pid)], {
+		const child = fork(this.entry, [String(process.pid)], {
 			serialization: 'advanced',
 			execArgv: [`--max-old-space-size=${heapMegabytes}`],
-			stdio: ['ignore', 'ignore', 'inherit', 'ipc']
+			stdio: ['ignore', 'ignore', 'pipe', 'ipc']
 		});
+		// what a child prints may quote the file it reads: the log learns how much it was
+		child.stderr?.on('data', (piece: Buffer) => log.warn('child said something', { bytes: piece.length }));
+		return child;
 	}
 
 	#forget(child: ChildProcess): void {

@@ -4,9 +4,16 @@ import { cpus } from 'node:os';
 import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { evidenceKey } from '../ledger/remember';
+import { log } from '../log/log';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
-import { AnalysisChild, DEFAULT_LIMITS, type ChildLimits } from './analysisChild';
+import {
+	AnalysisChild,
+	DEFAULT_LIMITS,
+	type Analysed,
+	type ChildLimits,
+	type ChildOutcome
+} from './analysisChild';
 import { analyseFileEntry } from './analyseFileEntry';
 import { currentVersion, keepFirstVersion } from './analysisVersions';
 import { bikesOfRides } from './bikeOfRide';
@@ -110,6 +117,7 @@ export class ImportRunner {
 					if ('insertion' in task) releaseInsertion(this.ledger, task.insertion);
 				}
 				giveLeaseBack(this.ledger, 'runner', this.#holder);
+				log.info('lease given back', { underWay: this.#busy.size });
 			}
 			this.#holding = false;
 			for (const child of this.#children) child.stop();
@@ -123,7 +131,7 @@ export class ImportRunner {
 			this.#look();
 		} catch (error) {
 			// a locked or full disk passes; the next look tries again
-			console.error('The import queue could not be read:', error);
+			log.failure('queue could not be read', error);
 		}
 	}
 
@@ -159,6 +167,7 @@ export class ImportRunner {
 		this.#holding = takeLease(this.ledger, 'runner', this.#holder);
 		if (this.#holding) {
 			this.#lastHeartbeat = now;
+			log.info('lease taken');
 			this.#derivations = null;
 			requeueAbandoned(this.ledger, this.#holder);
 		}
@@ -209,6 +218,7 @@ export class ImportRunner {
 			else if ('derivation' in task) await this.#derive(child, task.derivation);
 			else await this.#insertSlips(child, task.insertion);
 		} catch (error) {
+			log.failure('result not stored', error);
 			const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
 			this.#failures.push({ task, detail });
 		}
@@ -218,8 +228,11 @@ export class ImportRunner {
 		faultPoint('leased');
 		const { wheelId = null, bikeId = null } = readHints(this.ledger, queued.hints);
 		const bike = bikesOfRides(this.ledger)({ bikeId, wheelId, startMs: null });
+		const begunMs = performance.now();
+		log.info('file taken up', { import: queued.id, attempt: queued.attempts });
 		const outcome = await child.analyse(this.#fileOf(queued, bike));
 		if (this.#stopped) return;
+		logOutcome(queued.id, begunMs, outcome);
 		if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
 		else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
 		else {
@@ -250,6 +263,13 @@ export class ImportRunner {
 	#fileOf({ sha256, fileName }: { sha256: string; fileName: string }, bike: Bike): FileToRead {
 		return { path: sourcePath(this.ledger.folder, sha256), fileName, bike };
 	}
+}
+
+function logOutcome(id: number, begunMs: number, outcome: ChildOutcome<Analysed>): void {
+	const facts = { import: id, ms: Math.round(performance.now() - begunMs) };
+	if (outcome.kind === 'refused') log.info('file refused', { ...facts, code: outcome.refusal.code });
+	else if (outcome.kind === 'broke') log.warn('file put back', facts);
+	else log.info('file done', { ...facts, events: outcome.file.events.length });
 }
 
 function newestTrail(ledger: Ledger): number {

@@ -1,5 +1,6 @@
 import { finishErasures } from '../erasure/finishErasures';
 import { getLedger } from '../ledger/getLedger';
+import { log } from '../log/log';
 import { recoverUploads } from '../store/recoverUploads';
 import { ImportRunner } from './importRunner';
 
@@ -18,7 +19,7 @@ export function startWebRunner(): void {
 	const clearUp = () =>
 		recoverUploads(ledger)
 			.then(() => finishErasures(ledger))
-			.catch((error) => console.error('Uploads could not be cleared up:', error));
+			.catch((error) => log.failure('uploads not cleared up', error));
 	void clearUp().then(() => runner === own && own.start());
 	const timer = setInterval(
 		() => (runner === own ? void clearUp() : clearInterval(timer)),
