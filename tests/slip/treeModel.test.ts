@@ -24,12 +24,24 @@ describe('treeLogOdds', () => {
 });
 
 describe('treeLogOddsOfSeconds', () => {
-	it('gives each wanted second what treeLogOdds gives its row, to the last bit', () => {
-		const rows = drawnRows(observed.names.length, 300, 5);
-		const columns = observed.names.map((_, f) => Float64Array.from(rows, (row) => row[f]));
-		const wanted = Int32Array.of(0, 1, 7, 150, 299);
-		const logOdds = treeLogOddsOfSeconds(observed, columns, wanted);
-		expect([...logOdds]).toEqual([...wanted].map((t) => treeLogOdds(observed, rows[t])));
+	const deep: TreeModel = {
+		names: ['a'],
+		bias: 0.5,
+		// a chain of 40 branches: more leaves than a word has bits
+		trees: [Array.from({ length: 81 }, (_, i) => (i % 2 || i === 80 ? [i] : [0, i / 4, 1, i + 1, i + 2]))]
+	};
+
+	it.each([
+		['of seconds', observed as TreeModel],
+		['of candidates', scorer as TreeModel],
+		['with too many leaves for its tables', deep]
+	])('gives each wanted second what treeLogOdds gives its row, to the last bit: trees %s', (_, trees) => {
+		const rows = drawnRows(trees.names.length, 300, 5);
+		const columns = trees.names.map((_, f) => Float64Array.from(rows, (row) => row[f]));
+		const wanted = Int32Array.from({ length: 150 }, (_, i) => 2 * i + (i > 70 ? 1 : 0));
+		const logOdds = treeLogOddsOfSeconds(trees, columns, wanted);
+		expect([...logOdds]).toEqual([...wanted].map((t) => treeLogOdds(trees, rows[t])));
+		expect(new Set(logOdds).size).toBeGreaterThan(3);
 	});
 });
 

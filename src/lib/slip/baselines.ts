@@ -27,12 +27,8 @@ const JUST_AFTER_S = 4;
  */
 export function baselines(signals: DriveSignals): Baselines {
 	const { logRatio, pressing } = signals;
-	const at: number[] = [];
-	const turning: number[] = [];
-	for (let t = 0; t < logRatio.length; t++) {
-		if (pressing[t]) at.push(t);
-		if (!Number.isNaN(logRatio[t])) turning.push(t);
-	}
+	const at = secondsWhere(logRatio.length, (t) => pressing[t] === 1);
+	const turning = secondsWhere(logRatio.length, (t) => !Number.isNaN(logRatio[t]));
 	return {
 		before3: sideMedians(logRatio, at, 3, -1, REACH_S),
 		before7: sideMedians(logRatio, at, 7, -1, REACH_S),
@@ -45,7 +41,7 @@ export function baselines(signals: DriveSignals): Baselines {
 
 function sideMedians(
 	logRatio: Float64Array,
-	at: readonly number[],
+	at: Int32Array,
 	count: number,
 	side: -1 | 1,
 	reachS: number
@@ -67,6 +63,13 @@ function sideMedians(
 			out[t] = filled % 2 ? window[filled >> 1] : (window[filled / 2 - 1] + window[filled / 2]) / 2;
 	}
 	return out;
+}
+
+function secondsWhere(seconds: number, holds: (second: number) => boolean): Int32Array {
+	const found = new Int32Array(seconds);
+	let count = 0;
+	for (let t = 0; t < seconds; t++) if (holds(t)) found[count++] = t;
+	return found.subarray(0, count);
 }
 
 /** Insertion into the sorted beginning of a small array. */

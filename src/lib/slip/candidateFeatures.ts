@@ -63,8 +63,12 @@ export function placeCandidate(context: RideContext, candidate: Candidate): Plac
 	const high = higherOf(justBefore[candidate.from], justAfter[candidate.to]);
 	const low = lowerOf(justBefore[candidate.from], after3[candidate.to]);
 	let peak = candidate.from;
-	for (let t = candidate.from; t <= candidate.to; t++) {
-		if (excessDeg(context.signals, t, t, high) > excessDeg(context.signals, peak, peak, high)) peak = t;
+	let most = excessDeg(context.signals, peak, peak, high);
+	for (let t = candidate.from + 1; t <= candidate.to; t++) {
+		const here = excessDeg(context.signals, t, t, high);
+		if (!(here > most)) continue;
+		most = here;
+		peak = t;
 	}
 	return { ...candidate, peak, high, low };
 }

@@ -28,15 +28,19 @@ export function rideDips(signals: DriveSignals, candidates: readonly Candidate[]
 	for (const { from, to, carefulDeg } of candidates) {
 		if (carefulDeg >= LEAST_REPORTED_DEG) calm.fill(0, Math.max(0, from - CLEAR_S), to + CLEAR_S + 1);
 	}
-	const cadence: number[] = [];
-	const ratio: number[] = [];
+	const cadence = new Float64Array(cadenceRpm.length);
+	const ratio = new Float64Array(cadenceRpm.length);
+	let count = 0;
 	for (let t = 2; t + 2 < cadenceRpm.length; t++) {
 		if (!calm[t - 1] || !calm[t] || !calm[t + 1]) continue;
 		const around = (cadenceRpm[t - 1] + cadenceRpm[t + 1]) / 2;
-		cadence.push(Math.max(0, 1 - cadenceRpm[t] / around));
+		cadence[count] = Math.max(0, 1 - cadenceRpm[t] / around);
 		const beside = signals.logRatio;
-		ratio.push(Math.max(0, Math.min(beside[t - 1], beside[t + 1]) - beside[t]));
+		ratio[count++] = Math.max(0, Math.min(beside[t - 1], beside[t + 1]) - beside[t]);
 	}
-	if (cadence.length < LEAST_SECONDS) return { cadence: NaN, ratio: NaN };
-	return { cadence: quantile(cadence, SHARE), ratio: quantile(ratio, SHARE) };
+	if (count < LEAST_SECONDS) return { cadence: NaN, ratio: NaN };
+	return {
+		cadence: quantile(cadence.subarray(0, count), SHARE),
+		ratio: quantile(ratio.subarray(0, count), SHARE)
+	};
 }

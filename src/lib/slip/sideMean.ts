@@ -9,8 +9,7 @@
  */
 export function sideMean(values: Float64Array, reachS: number, gapS: number): Float64Array {
 	const length = values.length;
-	const sum = new Float64Array(length + 1);
-	const count = new Int32Array(length + 1);
+	const { sum, count } = scratch(length + 1);
 	for (let t = 0; t < length; t++) {
 		const known = !Number.isNaN(values[t]);
 		sum[t + 1] = sum[t] + (known ? values[t] : 0);
@@ -31,4 +30,13 @@ export function sideMean(values: Float64Array, reachS: number, gapS: number): Fl
 		out[t] = total / known;
 	}
 	return out;
+}
+
+let buffers = { sum: new Float64Array(1), count: new Int32Array(1) };
+
+/** The same memory for every call: a dozen means are taken a ride. Their first entries stay 0, the others are written. */
+function scratch(length: number) {
+	if (buffers.sum.length < length)
+		buffers = { sum: new Float64Array(2 * length), count: new Int32Array(2 * length) };
+	return buffers;
 }
