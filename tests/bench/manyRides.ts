@@ -6,6 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
 import { randomNumbers } from '../../src/lib/reliability/randomNumbers';
+import { ANALYSIS_VERSION } from '../../src/lib/slip/analysisVersion';
 import { startServer } from '../faults/runCommand';
 import { chooseName } from './serverClient';
 
@@ -15,6 +16,12 @@ const STRETCHES_PER_RIDE = 40;
 const WHEELS = 20;
 const PAGES = ['/', '/compare', '/compare?unit=episodes', '/builds/1', '/builds/2/release'];
 const REPEATS = 15;
+
+// another bench wants only the ledger: tests/bench/bulk.ts
+if (process.argv[2] === '--fill') {
+	fill(process.argv[3]);
+	process.exit(0);
+}
 
 const folder = mkdtempSync(join(tmpdir(), 'many-rides-'));
 try {
@@ -161,5 +168,5 @@ function fill(file: string): void {
 function currentVersion(database: Database.Database): number {
 	const row = database.prepare(`SELECT value FROM setting WHERE name = 'analysisVersion'`).get() as
 		{ value: string } | undefined;
-	return Number(row?.value ?? 2);
+	return Number(row?.value ?? ANALYSIS_VERSION);
 }

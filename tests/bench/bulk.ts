@@ -1,0 +1,181 @@
+// A workshop's bulk: npm run bench:bulk [-- RIDES]
+// 50 riders, in a process of their own, upload 1,000 different rides of three hours to a real server of the build at
+// once, into a ledger that is empty and into one with 10,000 rides; meanwhile pages are asked for. Prints rides a
+// second, processor time a ride, memory, how pages and uploads answer, and what a ride takes of the channel store.
+import Database from 'better-sqlite3';
+import { spawn, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { cpus, loadavg, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { performance } from 'node:perf_hooks';
+import { randomSlippingSpec } from '../../sample-rides/generator/randomSpecs';
+import { simulateRide } from '../../sample-rides/generator/simulateRide';
+import { writeFit } from '../../sample-rides/generator/writeFit';
+import { ANALYSIS_VERSION } from '../../src/lib/slip/analysisVersion';
+import { project, startServer } from '../faults/runCommand';
+import { processFigures, type ProcessFigures } from './processFigures';
+import { chooseName } from './serverClient';
+
+const RIDES = Number(process.argv[2] ?? 1000);
+const RIDERS = 50;
+const HOURS = 3;
+/** so many are simulated; the others are the same rides on other days */
+const SIMULATED = 12;
+const PAGES = ['/', '/rides', '/imports.json', '/builds'];
+const PAGE_EVERY_MS = 100;
+
+const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-bulk-'));
+try {
+	const files = join(folder, 'files');
+	writeRides(files);
+	console.log(
+		`${cpus().length} processors (${cpus()[0].model.trim()}), load ${loadavg()[0].toFixed(1)}, Node ${process.version}, analysis version ${ANALYSIS_VERSION}`
+	);
+	for (const full of [false, true]) await measure(join(folder, full ? 'full' : 'empty'), files, full);
+} finally {
+	rmSync(folder, { recursive: true, force: true });
+}
+
+/** Rides that differ in their dates at least, so that none is a copy of another. */
+function writeRides(into: string): void {
+	mkdirSync(into);
+	const simulated = Array.from({ length: SIMULATED }, (_, i) => {
+		const spec = { ...randomSlippingSpec(100 + i), maxDurationS: HOURS * 3600, maxDistanceM: 300_000 };
+		return simulateRide(spec, 100 + i).ride;
+	});
+	for (let i = 0; i < RIDES; i++) {
+		const ride = simulated[i % SIMULATED];
+		const startedAtMs = ride.startedAtMs + i * 86_400_000;
+		writeFileSync(join(into, `ride-${String(i).padStart(5, '0')}.fit`), writeFit({ ...ride, startedAtMs }));
+	}
+}
+
+async function measure(data: string, files: string, full: boolean): Promise<void> {
+	const first = await startServer(data);
+	await chooseName(first.origin, 'Bench');
+	await first.stop();
+	if (full) fill(data);
+	const server = await startServer(data);
+	const cookie = await chooseName(server.origin, 'Bench');
+	const pid = server.child.pid!;
+	for (const page of PAGES) await answerMs(server.origin + page, cookie);
+	const idle = processFigures(pid);
+	const watch = watchServer(pid, server.origin, cookie);
+	const from = performance.now();
+	const uploadsMs = await riders(server.origin, files);
+	const uploadedS = (performance.now() - from) / 1000;
+	const counts = await waitForAll(join(data, 'ledger.sqlite'));
+	const doneS = (performance.now() - from) / 1000;
+	const { pagesMs, most } = await watch();
+	const after = processFigures(pid);
+	await server.stop();
+	console.log(`\n${full ? 'into a ledger of 10,000 rides' : 'into an empty ledger'}: ${counts}`);
+	say('rides a second, from the first upload to the last event stored', RIDES / doneS, 'wanted >= 8');
+	say('seconds until every upload was taken', uploadedS, `${RIDERS} riders at once`);
+	say(
+		'processor ms a ride, server and children',
+		(1000 * (after.cpuS - idle.cpuS)) / RIDES,
+		'flat is wanted'
+	);
+	say('upload of one ride, ms, middle', quantile(uploadsMs, 0.5), '');
+	say('upload of one ride, ms, p95', quantile(uploadsMs, 0.95), '');
+	say(`pages meanwhile, ms, middle of ${pagesMs.length}`, quantile(pagesMs, 0.5), '');
+	say('pages meanwhile, ms, p95', quantile(pagesMs, 0.95), 'wanted <= 50 at the server');
+	say('server, MB resident at most', after.serverMostMb, 'wanted < 200');
+	say('largest child, MB resident at most', most.childMostMb, 'wanted < 300');
+	say('channel store, KB a ride', storeKb(join(data, 'channels.sqlite'), full), 'wanted <= 150');
+}
+
+function say(what: string, value: number, beside: string): void {
+	console.log(`${what}: ${value.toFixed(value < 20 ? 1 : 0)}${beside ? ` (${beside})` : ''}`);
+}
+
+/** 10,000 rides straight into the ledger, none of which is work for the runner: their files are not there. */
+function fill(data: string): void {
+	const ledger = join(data, 'ledger.sqlite');
+	const filled = spawnSync('npx', ['tsx', 'tests/bench/manyRides.ts', '--fill', ledger], { cwd: project });
+	if (filled.status !== 0) throw new Error(String(filled.stderr));
+	const database = new Database(ledger);
+	database.prepare(`ATTACH ? AS channels`).run(join(data, 'channels.sqlite'));
+	database.exec(`
+		INSERT INTO insertion_attempt (ride_id, version, attempts, failure)
+			SELECT ride_id, version, 1, 'made for a bench' FROM result;
+		INSERT INTO channels.channel SELECT sha256, ${ANALYSIS_VERSION}, 'speedMps', 0, 1 FROM ride;
+	`);
+	database.close();
+}
+
+function riders(origin: string, files: string): Promise<number[]> {
+	const child = spawn('npx', ['tsx', 'tests/bench/riders.ts', origin, files, String(RIDERS)], {
+		cwd: project,
+		stdio: ['ignore', 'pipe', 'inherit']
+	});
+	let text = '';
+	child.stdout.on('data', (piece) => (text += piece));
+	return new Promise((resolve, reject) =>
+		child.once('close', (status) =>
+			status === 0 ? resolve(JSON.parse(text)) : reject(new Error(`the riders ended with ${status}`))
+		)
+	);
+}
+
+/** Asks for pages and looks at memory until it is told to end. */
+function watchServer(pid: number, origin: string, cookie: string) {
+	const pagesMs: number[] = [];
+	let most: ProcessFigures = processFigures(pid);
+	let ended = false;
+	const asking = (async () => {
+		for (let i = 0; !ended; i++) {
+			pagesMs.push(await answerMs(origin + PAGES[i % PAGES.length], cookie));
+			const now = processFigures(pid);
+			if (now.childMostMb > most.childMostMb) most = now;
+			await new Promise((resolve) => setTimeout(resolve, PAGE_EVERY_MS));
+		}
+	})();
+	return async () => {
+		ended = true;
+		await asking;
+		return { pagesMs, most };
+	};
+}
+
+async function answerMs(url: string, cookie: string): Promise<number> {
+	const began = performance.now();
+	const answer = await fetch(url, { headers: { cookie } });
+	await answer.text();
+	if (answer.status !== 200) throw new Error(`${url} answered ${answer.status}`);
+	return performance.now() - began;
+}
+
+/** Waits until no import is open any more; gives back what became of them. */
+async function waitForAll(file: string): Promise<string> {
+	const database = new Database(file, { readonly: true });
+	const open = database.prepare(
+		`SELECT count(*) AS open FROM import WHERE stage IN ('receiving', 'waiting', 'analysing')`
+	);
+	while ((open.get() as { open: number }).open > 0) await new Promise((resolve) => setTimeout(resolve, 50));
+	const stages = database.prepare('SELECT stage, count(*) AS rides FROM import GROUP BY stage').all() as {
+		stage: string;
+		rides: number;
+	}[];
+	database.close();
+	return stages.map(({ stage, rides }) => `${rides} ${stage}`).join(', ');
+}
+
+function storeKb(file: string, full: boolean): number {
+	const database = new Database(file, { readonly: true });
+	const { bytes } = database
+		.prepare('SELECT page_count * page_size AS bytes FROM pragma_page_count(), pragma_page_size()')
+		.get() as { bytes: number };
+	const { own } = database
+		.prepare('SELECT coalesce(sum(length(packed)), 0) AS own FROM channel_chunk')
+		.get() as { own: number };
+	database.close();
+	// a full ledger's store also has a row for each ride that was made for the bench
+	return (full ? own : bytes) / RIDES / 1024;
+}
+
+function quantile(values: readonly number[], share: number): number {
+	const sorted = [...values].sort((a, b) => a - b);
+	return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+}

@@ -1,0 +1,62 @@
+import { readdirSync, readFileSync } from 'node:fs';
+
+/** Memory and processor time of a server and of the children that analyse for it, as the system tells them. */
+export interface ProcessFigures {
+	readonly serverMb: number;
+	/** largest resident memory that the server has had so far */
+	readonly serverMostMb: number;
+	/** of the largest child that runs now; 0 = none runs */
+	readonly childMostMb: number;
+	/** processor seconds of all of them, also of children that have ended */
+	readonly cpuS: number;
+}
+
+/** Clock ticks a second of processor times (Linux, USER_HZ). */
+const TICKS = 100;
+
+/**
+ * @param serverPid process id of the server; its children are found by their parent
+ */
+export function processFigures(serverPid: number): ProcessFigures {
+	const children = readdirSync('/proc').filter((name) => /^\d+$/.test(name) && parentOf(name) === serverPid);
+	const server = statusOf(String(serverPid));
+	const childMost = children.map((pid) => statusOf(pid).mostMb);
+	const cpu = cpuOf(String(serverPid), true) + children.reduce((sum, pid) => sum + cpuOf(pid, false), 0);
+	return {
+		serverMb: server.nowMb,
+		serverMostMb: server.mostMb,
+		childMostMb: Math.max(0, ...childMost),
+		cpuS: cpu
+	};
+}
+
+function statusOf(pid: string): { nowMb: number; mostMb: number } {
+	const text = readOrNothing(`/proc/${pid}/status`);
+	const kb = (name: string) => Number(new RegExp(`${name}:\\s+(\\d+)`).exec(text)?.[1] ?? 0);
+	return { nowMb: kb('VmRSS') / 1024, mostMb: kb('VmHWM') / 1024 };
+}
+
+function fieldsOf(pid: string): string[] {
+	const text = readOrNothing(`/proc/${pid}/stat`);
+	// the name in brackets may hold anything
+	return text.slice(text.lastIndexOf(')') + 2).split(' ');
+}
+
+function parentOf(pid: string): number {
+	return Number(fieldsOf(pid)[1] ?? 0);
+}
+
+function cpuOf(pid: string, withEnded: boolean): number {
+	const fields = fieldsOf(pid).map(Number);
+	if (fields.length < 15) return 0;
+	return (fields[11] + fields[12] + (withEnded ? fields[13] + fields[14] : 0)) / TICKS;
+}
+
+/** A process may end between two looks. */
+function readOrNothing(path: string): string {
+	try {
+		return readFileSync(path, 'utf8');
+	} catch {
+		return '';
+	}
+}
