@@ -29,7 +29,7 @@ try {
 	const files = join(folder, 'files');
 	writeRides(files);
 	console.log(
-		`${cpus().length} processors (${cpus()[0].model.trim()}), load ${loadavg()[0].toFixed(1)}, Node ${process.version}, analysis version ${ANALYSIS_VERSION}`
+		`${cpus().length} processors (${cpus()[0].model.trim()}), load ${loadavg()[0].toFixed(1)}, Node ${process.version}, analysis version ${ANALYSIS_VERSION}, ${RIDES} rides of ${HOURS} h`
 	);
 	for (const full of [false, true]) await measure(join(folder, full ? 'full' : 'empty'), files, full);
 } finally {

@@ -7,8 +7,9 @@ export interface ProcessFigures {
 	readonly serverMostMb: number;
 	/** of the largest child that runs now; 0 = none runs */
 	readonly childMostMb: number;
-	/** processor seconds of all of them, also of children that have ended */
-	readonly cpuS: number;
+	/** processor seconds of the server itself, and of its children, also of those that have ended */
+	readonly serverCpuS: number;
+	readonly childCpuS: number;
 }
 
 /** Clock ticks a second of processor times (Linux, USER_HZ). */
@@ -21,12 +22,13 @@ export function processFigures(serverPid: number): ProcessFigures {
 	const children = readdirSync('/proc').filter((name) => /^\d+$/.test(name) && parentOf(name) === serverPid);
 	const server = statusOf(String(serverPid));
 	const childMost = children.map((pid) => statusOf(pid).mostMb);
-	const cpu = cpuOf(String(serverPid), true) + children.reduce((sum, pid) => sum + cpuOf(pid, false), 0);
+	const own = cpuOf(String(serverPid));
 	return {
 		serverMb: server.nowMb,
 		serverMostMb: server.mostMb,
 		childMostMb: Math.max(0, ...childMost),
-		cpuS: cpu
+		serverCpuS: own.ownS,
+		childCpuS: own.endedS + children.reduce((sum, pid) => sum + cpuOf(pid).ownS, 0)
 	};
 }
 
@@ -46,10 +48,10 @@ function parentOf(pid: string): number {
 	return Number(fieldsOf(pid)[1] ?? 0);
 }
 
-function cpuOf(pid: string, withEnded: boolean): number {
+function cpuOf(pid: string): { ownS: number; endedS: number } {
 	const fields = fieldsOf(pid).map(Number);
-	if (fields.length < 15) return 0;
-	return (fields[11] + fields[12] + (withEnded ? fields[13] + fields[14] : 0)) / TICKS;
+	if (fields.length < 15) return { ownS: 0, endedS: 0 };
+	return { ownS: (fields[11] + fields[12]) / TICKS, endedS: (fields[13] + fields[14]) / TICKS };
 }
 
 /** A process may end between two looks. */

@@ -110,7 +110,12 @@ export class AnalysisChild {
 			};
 			const onExit = (code: number | null, signal: string | null) =>
 				settle({ kind: 'broke', detail: `the process ended with ${signal ?? `code ${code}`}` });
-			const onError = (error: Error) => settle({ kind: 'broke', detail: error.message });
+			// whom nothing can be sent is of no use any more, even if the news of its end has not come yet
+			const onError = (error: Error) => {
+				this.#forget(child);
+				child.kill('SIGKILL');
+				settle({ kind: 'broke', detail: error.message });
+			};
 			const watch = setInterval(() => {
 				const ranMs = performance.now() - startedMs;
 				const resident = child.pid === undefined ? null : residentBytes(child.pid);

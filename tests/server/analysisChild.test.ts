@@ -1,0 +1,37 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { AnalysisChild } from '$lib/server/queue/analysisChild';
+
+const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-child-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** Answers one file with its own process number, then hangs up but stays alive for a while. */
+const HANGS_UP = `
+	process.on('message', ({ requestId }) => {
+		process.send({ requestId, kind: 'refused', refusal: { code: String(process.pid), sentence: '', detail: '' } },
+			() => process.disconnect());
+	});
+	setTimeout(() => {}, 20_000);
+`;
+
+describe('AnalysisChild', () => {
+	it('takes a fresh process after one that can no longer be reached, so that one loss costs one attempt', async () => {
+		const entry = join(folder, 'hangsUp.mjs');
+		writeFileSync(entry, HANGS_UP);
+		const child = new AnalysisChild(entry);
+		const file = { path: 'a.fit', fileName: 'a.fit', bike: {} };
+		const pids: string[] = [];
+		const kinds: string[] = [];
+		for (let i = 0; i < 4; i++) {
+			const outcome = await child.analyse(file);
+			kinds.push(outcome.kind);
+			if (outcome.kind === 'refused') pids.push(outcome.refusal.code);
+			await new Promise((resolve) => setTimeout(resolve, 100));
+		}
+		child.stop();
+		expect(kinds).toEqual(['refused', 'broke', 'refused', 'broke']);
+		expect(new Set(pids).size).toBe(2);
+	});
+});
