@@ -36,20 +36,23 @@ interface RideRow {
  * Rides without a result of this program's version, with one that was made from other facts about the bike, or
  * whose traces are gone; oldest first. Nothing else says so: a change of a bike or a wheel queues its rides by
  * being made, and nothing is lost when a program is killed.
+ *
+ * @param only look at these rides alone; null = at all
  */
-export function listDerivations(ledger: Ledger): Derivation[] {
+export function listDerivations(ledger: Ledger, only: readonly number[] | null = null): Derivation[] {
 	const rides = ledger.database
-		.prepare<[{ version: number }], RideRow>(
+		.prepare<[object], RideRow>(
 			`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, r.bike_id AS bikeId,
 				r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS resultFacts,
 				d.bike_facts AS triedFacts, coalesce(d.attempts, 0) AS attempts, d.failure
 			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version
 			LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version
-			WHERE r.sha256 NOT IN (SELECT sha256 FROM erased_source) ORDER BY r.id`
+			WHERE r.sha256 NOT IN (SELECT sha256 FROM erased_source)
+				${only ? 'AND r.id IN (SELECT value FROM json_each(@only))' : ''} ORDER BY r.id`
 		)
-		.all({ version: ANALYSIS_VERSION });
+		.all({ version: ANALYSIS_VERSION, ...(only ? { only: JSON.stringify(only) } : {}) });
 	const bikeOf = bikesOfRides(ledger);
-	const drawn = sourcesWithChannels(ledger, ANALYSIS_VERSION);
+	const drawn = sourcesWithChannels(ledger, ANALYSIS_VERSION, only && rides.map(({ sha256 }) => sha256));
 	const wanted: Derivation[] = [];
 	for (const ride of rides) {
 		const bike = bikeOf(ride);

@@ -43,6 +43,7 @@ import {
 } from './insertionQueue';
 import { giveLeaseBack, HEARTBEAT_EVERY_MS, keepLease, newHolder, takeLease } from './lease';
 import { readHints } from './rideHints';
+import { ridesTouchedSince } from './ridesTouchedSince';
 import { saveImport } from './saveImport';
 
 export interface RunnerOptions {
@@ -197,7 +198,9 @@ export class ImportRunner {
 		const trail = newestTrail(this.ledger);
 		if (!this.#derivations || (this.#derivations.length === 0 && trail !== this.#seenTrail)) {
 			const busy = new Set(this.#busyRides());
-			const all = listDerivations(this.ledger);
+			const known = this.#derivations !== null && this.#seenTrail >= 0;
+			const only = known ? ridesTouchedSince(this.ledger, this.#seenTrail) : null;
+			const all = listDerivations(this.ledger, only);
 			this.#derivations = all.filter(({ rideId }) => !busy.has(rideId));
 			// a ride that is worked on with what was known before is looked at again when that is done
 			this.#seenTrail = this.#derivations.length === all.length ? trail : -1;

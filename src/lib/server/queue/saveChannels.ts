@@ -47,10 +47,17 @@ export function keepOnlyChannels(ledger: Ledger, versions: readonly number[]): v
 		.run(JSON.stringify(versions));
 }
 
-/** The sources that have traces of a version. */
-export function sourcesWithChannels(ledger: Ledger, version: number): ReadonlySet<string> {
+/** The sources that have traces of a version; of those named, where some are. */
+export function sourcesWithChannels(
+	ledger: Ledger,
+	version: number,
+	named: readonly string[] | null = null
+): ReadonlySet<string> {
 	const rows = ledger.channels
-		.prepare<[number], { sha256: string }>('SELECT DISTINCT sha256 FROM channel WHERE version = ?')
-		.all(version);
+		.prepare<[object], { sha256: string }>(
+			`SELECT DISTINCT sha256 FROM channel WHERE version = @version
+			${named ? 'AND sha256 IN (SELECT value FROM json_each(@named))' : ''}`
+		)
+		.all({ version, ...(named ? { named: JSON.stringify(named) } : {}) });
 	return new Set(rows.map(({ sha256 }) => sha256));
 }
