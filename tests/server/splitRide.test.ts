@@ -105,7 +105,9 @@ describe('splitRide', () => {
 		const { test, rideId, wheelId, buildId, next } = await acrossAChange();
 		splitRide(test.ledger, test.actor, rideId);
 		for (const id of [buildId, next]) {
-			expect(buildView(test.ledger, id)!.rideList.map((ride) => ride.id)).toEqual([rideId]);
+			expect(listRides(test.ledger, { pageSize: 50, buildId: id }).rows.map((ride) => ride.id)).toEqual([
+				rideId
+			]);
 			expect(buildView(test.ledger, id)!.periods[0]).toMatchObject({ rides: 1 });
 			expect(listRides(test.ledger, { page: 1, pageSize: 9, buildId: id }).total).toBe(1);
 		}

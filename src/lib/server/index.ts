@@ -18,7 +18,7 @@ export { ledgerIsEmpty, startEmpty } from './example/firstStart';
 export { installExample } from './example/installExample';
 export { removeExample } from './example/removeExample';
 
-export { createBuild, type BuildInput } from './hardware/builds';
+export { createBuild, listBuildRecords as buildsToChoose, type BuildInput } from './hardware/builds';
 export { buildView, type BuildView } from './hardware/buildView';
 export { correctFittedPeriod, type PeriodCorrection } from './hardware/correctFittedPeriod';
 export { endFittedPeriod, fitBuild } from './hardware/fittedPeriods';
@@ -41,7 +41,7 @@ export { decideTwin, restoreRide, withdrawRide } from './rides/changeRide';
 export type { AnswerName, RideAnswers } from './rides/rideAnswers';
 export { joinRide, splitRide } from './rides/splitRide';
 export { SURFACES, type Surface } from './rides/surfaces';
-export { listRides, type RideQuery } from './rides/listRides';
+export { listRides, type RideKey, type RideQuery } from './rides/listRides';
 export { rideChannels, type RideChannels } from './rides/rideChannels';
 export { rideView } from './rides/rideView';
 
@@ -145,6 +145,8 @@ export { listBikeRecords as bikesToChoose } from './hardware/bikeRows';
 
 export {
 	buildAgainstBuild,
+	comparisonToCome,
+	evidenceToCome,
 	type AgainstReference,
 	type BuildAgainstBuild,
 	type BuildTold,

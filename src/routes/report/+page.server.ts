@@ -1,6 +1,6 @@
-import { AGE_CLOCKS, getLedger, getSettings, listBuilds, reportView } from '$lib/server';
-import { createFormats } from '$lib/ui/formats';
-import { preferredLocale } from '$lib/ui/preferredLocale';
+import { AGE_CLOCKS, buildsToChoose, comparisonToCome, getLedger, reportView } from '$lib/server';
+import { asksForNow, computingNow } from '../computingNow';
+import { formatsOf } from '../formatsOf';
 import { writtenFigures } from '../method/sourceFiles';
 import { askedReport } from './askedReport';
 import { foundOnObserved } from './foundOnObserved';
@@ -9,17 +9,26 @@ import type { PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ url, request }) => {
 	const ledger = getLedger();
-	const builds = listBuilds(ledger).map(({ id, name }) => ({ id, name }));
+	const builds = buildsToChoose(ledger).map(({ id, name }) => ({ id, name }));
 	const asked = askedReport(url.searchParams, builds);
-	if (!asked) return { builds, clocks: AGE_CLOCKS, view: null, query: '', found: [] };
+	if (!asked) return { builds, clocks: AGE_CLOCKS, computing: null, view: null, query: '', found: [] };
 	const { before, policy } = asked;
 	const [after] = asked.afters;
-	const locale = preferredLocale(request.headers.get('accept-language'));
-	const words = createFormats(locale, getSettings(ledger).timeZone);
+	const toCome = asksForNow(url) ? null : comparisonToCome(ledger, [before, after], policy);
+	if (toCome)
+		return {
+			builds,
+			clocks: AGE_CLOCKS,
+			computing: { ...toCome, address: computingNow(url) },
+			view: null,
+			query: '',
+			found: []
+		};
 	return {
 		builds,
 		clocks: AGE_CLOCKS,
-		view: reportView(ledger, before.id, after.id, policy, words),
+		computing: null,
+		view: reportView(ledger, before.id, after.id, policy, formatsOf(request)),
 		query: reportQuery(before, [after], policy),
 		found: foundOnObserved(writtenFigures())
 	};

@@ -88,6 +88,11 @@ test('Ages that nobody watched are gaps of the curve, short ones between stretch
 		{ fromM: 350_000, toM: 500_000 }
 	]);
 	// a second wheel that was watched in between closes the gap
-	const second = ride({ wheelId: 2, ageFromM: 40_000, observed: [{ fromM: 0, toM: 460_000 }] });
+	const second = ride({
+		wheelId: 2,
+		ageFromM: 40_000,
+		totalM: 460_000,
+		observed: [{ fromM: 0, toM: 460_000 }]
+	});
 	expect(lifeOfBuild(build([...rides, second], [1, 2]), COUNTING).gaps).toEqual([]);
 });

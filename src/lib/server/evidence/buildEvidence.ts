@@ -2,7 +2,7 @@ import { ageWindows } from '$lib/hardware/ageWindows';
 import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
-import { remember } from '../ledger/remember';
+import { isRemembered, remember } from '../ledger/remember';
 import { countsFor } from '../rates/programmeRows';
 import { agesBuild } from '../rides/agesBuild';
 import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
@@ -51,9 +51,20 @@ export function evidenceOfBuilds(
 	builds: readonly { readonly id: number; readonly name: string }[],
 	clock: AgeClock = 'build'
 ): BuildEvidence[] {
-	return builds.map((build) =>
-		remember(ledger, `evidence of build ${build.id} by ${clock}`, () => gather(ledger, build, clock))
-	);
+	return builds.map((build) => ({
+		...remember(ledger, evidenceName(build.id, clock), () => gather(ledger, build, clock)),
+		// whoever asked first may have asked without the name
+		build: build.name
+	}));
+}
+
+function evidenceName(buildId: number, clock: AgeClock): string {
+	return `evidence of build ${buildId} by ${clock}`;
+}
+
+/** Whether the evidence about a build is there already, or still has to be gathered from its rides. */
+export function hasEvidence(ledger: Ledger, buildId: number): boolean {
+	return isRemembered(ledger, evidenceName(buildId, 'build'));
 }
 
 function gather(

@@ -9,14 +9,15 @@ const MOST_WINDOWS = 500;
  * cell, a five-hundredth of the wheel's life.
  *
  * @param windows in order, without overlaps
+ * @param most as many windows are left as they are, and so many cells are made of more
  */
-export function gatherWindows(windows: readonly Window[]): Window[] {
-	if (windows.length <= MOST_WINDOWS) return [...windows];
-	const cellM = windows[windows.length - 1].to / MOST_WINDOWS;
-	const observedM = new Float64Array(MOST_WINDOWS);
+export function gatherWindows(windows: readonly Window[], most = MOST_WINDOWS): Window[] {
+	if (windows.length <= most) return [...windows];
+	const cellM = windows[windows.length - 1].to / most;
+	const observedM = new Float64Array(most);
 	for (const { from, to } of windows)
 		overBins(from, to, cellM, (cell, metres) => {
-			observedM[Math.min(cell, MOST_WINDOWS - 1)] += metres;
+			observedM[Math.min(cell, most - 1)] += metres;
 		});
 	return [...observedM].flatMap((length, cell) =>
 		length > 0 ? [{ from: cell * cellM, to: cell * cellM + Math.min(length, cellM * (1 - 1e-9)) }] : []

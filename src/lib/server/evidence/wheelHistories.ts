@@ -16,7 +16,7 @@ const TOUCHING_M = 1;
  */
 export function wheelHistories(evidence: BuildEvidence, counting: Counting): WatchedHistory[] {
 	return livesOf(evidence).flatMap((rides) => {
-		const windows = gatherWindows(joined(rides.flatMap(windowsOf)));
+		const windows = observedAges(rides);
 		if (windows.length === 0) return [];
 		const events = rides.flatMap((ride) =>
 			countedSlips(ride.events, counting.unit, counting.unreviewed).map(({ atM }) =>
@@ -25,6 +25,16 @@ export function wheelHistories(evidence: BuildEvidence, counting: Counting): Wat
 		);
 		return [{ windows, events: events.sort((a, b) => a - b) }];
 	});
+}
+
+/**
+ * Where on the age axis rides could have shown a slip; stretches that touch are one, and more of them than can be told
+ * apart are gathered.
+ *
+ * @param rides of one wheel and life
+ */
+export function observedAges(rides: readonly EvidenceRide[], most?: number): Window[] {
+	return gatherWindows(joined(rides.flatMap(windowsOf)), most);
 }
 
 function livesOf({ wheels, rides }: BuildEvidence): EvidenceRide[][] {
@@ -36,8 +46,12 @@ function livesOf({ wheels, rides }: BuildEvidence): EvidenceRide[][] {
 	});
 }
 
-function windowsOf({ ageFromM, observed }: EvidenceRide): Window[] {
-	return observed.map(({ fromM, toM }) => ({ from: ageFromM + fromM, to: ageFromM + toM }));
+/** no stretch reaches into the ride that follows, whatever rounding did to it */
+function windowsOf({ ageFromM, totalM, observed }: EvidenceRide): Window[] {
+	return observed.map(({ fromM, toM }) => ({
+		from: ageFromM + Math.min(fromM, totalM),
+		to: ageFromM + Math.min(toM, totalM)
+	}));
 }
 
 function joined(windows: readonly Window[]): Window[] {

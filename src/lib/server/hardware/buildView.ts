@@ -1,18 +1,16 @@
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { trailVersion } from '../ledger/trailVersion';
-import { buildRows } from '../rates/programmeRows';
-import { partsOfRides } from '../rides/evidenceParts';
-import { allRideFacts } from '../rides/rideFacts';
-import { tellsOfBuild } from '../rides/tellsOfBuild';
-import { rideRows } from '../rides/rideRow';
-import type { BuildRow, Instant, RideRow } from '../views';
+import { remember } from '../ledger/remember';
+import { programmeRows } from '../rates/programmeRows';
+import { evidenceParts } from '../rides/evidenceParts';
+import type { BuildRow, Instant } from '../views';
 import { findBuild } from './builds';
 import { listPeriods } from './periodRows';
 import { distanceOf, ridesInPeriod } from './wheelViews';
 import { listWheelRecords } from './wheels';
 
-/** one build with where it was fitted and its rides */
+/** one build with where it was fitted; its rides are a list of their own */
 export interface BuildView extends BuildRow {
 	stepHubDeg: number | null;
 	periods: {
@@ -24,16 +22,17 @@ export interface BuildView extends BuildRow {
 		rides: number;
 		version: number;
 	}[];
-	rideList: RideRow[];
 }
 
 /** null when there is no such build */
 export function buildView(ledger: Ledger, buildId: number): BuildView | null {
-	const facts = allRideFacts(ledger);
-	const parts = partsOfRides(facts);
-	const row = buildRows(ledger, parts).find(({ id }) => id === buildId);
+	return remember(ledger, `build ${buildId}`, () => compute(ledger, buildId));
+}
+
+function compute(ledger: Ledger, buildId: number): BuildView | null {
+	const row = programmeRows(ledger).find(({ id }) => id === buildId);
 	if (!row) return null;
-	const rides = parts.filter((ride) => ride.buildId === buildId);
+	const rides = evidenceParts(ledger).filter((ride) => ride.buildId === buildId);
 	const wheels = new Map(listWheelRecords(ledger).map(({ id, name }) => [id, name]));
 	const periods = listPeriods(ledger)
 		.filter((period) => period.buildId === buildId)
@@ -52,7 +51,6 @@ export function buildView(ledger: Ledger, buildId: number): BuildView | null {
 				rides: inside.length,
 				version: trailVersion(ledger, 'fitted period', period.id)
 			};
-		}),
-		rideList: rideRows(ledger, facts.filter((ride) => tellsOfBuild(ride, buildId)).reverse())
+		})
 	};
 }

@@ -20,12 +20,26 @@ export function remember<Value>(ledger: Ledger, name: string, compute: () => Val
 	if (ledger.database.inTransaction) return compute();
 	const key = evidenceKey(ledger);
 	const known = remembered.get(ledger)?.get(name);
-	if (known?.key === key) return known.value as Value;
+	if (known?.key === key) {
+		// what was asked for last is forgotten last
+		remembered.get(ledger)!.delete(name);
+		remembered.get(ledger)!.set(name, known);
+		return known.value as Value;
+	}
 	// a change that comes in between makes the value newer than its key: it is computed once too often
 	const value = compute();
 	if (!remembered.has(ledger)) remembered.set(ledger, new Map());
 	const names = remembered.get(ledger)!;
-	if (names.size >= MOST_NAMES) names.clear();
+	names.delete(name);
+	for (const oldest of names.keys()) {
+		if (names.size < MOST_NAMES) break;
+		names.delete(oldest);
+	}
 	names.set(name, { key, value });
 	return value;
+}
+
+/** Whether `remember` would answer at once: the name was computed from the evidence as it is now. */
+export function isRemembered(ledger: Ledger, name: string): boolean {
+	return remembered.get(ledger)?.get(name)?.key === evidenceKey(ledger);
 }

@@ -22,6 +22,36 @@ export function releaseRecord(
 	const [told] = evidenceOfBuilds(ledger, [build]);
 	const rides = told.rides.filter(({ startMs }) => startMs >= version.setMs);
 	const files = fileHashes(ledger);
+	return {
+		...besideRides(ledger, build, version, evidence, state),
+		...(bounded({
+			rides: rides.map((ride) => ({
+				sourceSha256: files.get(ride.rideId) ?? null,
+				startedAt: toInstant(ride.startMs),
+				wheel: ride.wheelId,
+				wet: ride.wet,
+				ageFromM: ride.ageFromM,
+				totalM: ride.totalM,
+				observedM: ride.observedM,
+				slips: ride.events.map(({ startS, overrunCrankDeg, torqueBin, standing }) => ({
+					startS,
+					overrunCrankDeg,
+					torqueBin,
+					standing
+				}))
+			}))
+		}) as object)
+	};
+}
+
+/** What the record holds beside the rides: it may change while the evidence stands. */
+export function besideRides(
+	ledger: Ledger,
+	build: { readonly id: number; readonly name: string },
+	version: CriteriaVersion,
+	evidence: TestEvidence,
+	state: ReleaseState
+): object {
 	return bounded({
 		build: { name: build.name, bill: bill(ledger, build.id), torques: torques(ledger, build.id) },
 		analysisVersion: currentVersion(ledger),
@@ -33,22 +63,7 @@ export function releaseRecord(
 		},
 		states: state.criteria.map(({ name, state: how }) => ({ name, state: how })),
 		state: state.state,
-		evidence,
-		rides: rides.map((ride) => ({
-			sourceSha256: files.get(ride.rideId) ?? null,
-			startedAt: toInstant(ride.startMs),
-			wheel: ride.wheelId,
-			wet: ride.wet,
-			ageFromM: ride.ageFromM,
-			totalM: ride.totalM,
-			observedM: ride.observedM,
-			slips: ride.events.map(({ startS, overrunCrankDeg, torqueBin, standing }) => ({
-				startS,
-				overrunCrankDeg,
-				torqueBin,
-				standing
-			}))
-		}))
+		evidence
 	}) as object;
 }
 

@@ -4,10 +4,11 @@ import { planLines, sequentialCourse, type SequentialCourse } from '$lib/release
 import { evidenceOfBuilds } from '../evidence/buildEvidence';
 import { findBuild, listBuildRecords, type BuildRecord } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
 import { listCriteria, type CriteriaVersion } from './releaseCriteria';
 import { listDecisions, sealRecord, type ReleaseDecision } from './releaseDecisions';
-import { releaseRecord } from './releaseRecord';
+import { besideRides, releaseRecord } from './releaseRecord';
 import { testEvidence } from './testEvidence';
 
 /** How a build stands against its criteria, everything that was decided about it, and what there is to plan with. */
@@ -103,9 +104,25 @@ function standingOf(
 	return {
 		state,
 		evidence,
-		recordSha256: sealRecord(releaseRecord(ledger, build, current, evidence, state)).sha256,
+		recordSha256: hashToSign(ledger, build, current, evidence, state),
 		course: courseOf(current, evidence)
 	};
+}
+
+/** Hashing thousands of rides takes longer than all else: it is done once for the same evidence and hardware. */
+function hashToSign(
+	ledger: Ledger,
+	build: { id: number; name: string },
+	current: CriteriaVersion,
+	evidence: TestEvidence,
+	state: ReleaseState
+): string {
+	const beside = sealRecord(besideRides(ledger, build, current, evidence, state)).sha256;
+	return remember(
+		ledger,
+		`record of criteria ${current.id} with ${beside}`,
+		() => sealRecord(releaseRecord(ledger, build, current, evidence, state)).sha256
+	);
 }
 
 function courseOf({ criteria }: CriteriaVersion, evidence: TestEvidence) {

@@ -5,6 +5,7 @@ import { setAgainst } from '../evidence/setAgainst';
 import { benchEvidence } from '../hardware/benchChecks';
 import { incidentsOfBuild } from '../hardware/incidentsView';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { openMarks } from '../marks/openMarks';
 import { buildSheetGaps } from './buildSheetGaps';
 import { designOfBuild } from './designOfBuild';
@@ -13,6 +14,9 @@ import type { CriteriaVersion } from './releaseCriteria';
 import { slipPath } from './slipPath';
 import { wearOfBuild } from './wearOfBuild';
 
+/** What the rides have shown; it stands as long as the evidence does. Hardware is looked at each time. */
+type RiddenEvidence = Omit<TestEvidence, 'wear' | 'design' | 'benchCheck' | 'missingOnBuildSheet'>;
+
 /**
  * What a build has shown since its criteria were set: rides that began before do not count. Hardware,
  * inspections and incidents are as they stand now.
@@ -20,14 +24,30 @@ import { wearOfBuild } from './wearOfBuild';
 export function testEvidence(
 	ledger: Ledger,
 	build: { readonly id: number; readonly name: string },
-	{ setMs, criteria, referenceBuildId }: CriteriaVersion
+	version: CriteriaVersion
 ): TestEvidence {
 	const [evidence] = evidenceOfBuilds(ledger, [build]);
+	return {
+		...remember(ledger, `ridden for criteria ${version.id}`, () => riddenEvidence(ledger, evidence, version)),
+		wear: wearOfBuild(ledger, build.id, evidence.wheels),
+		design: designOfBuild(ledger, build.id),
+		benchCheck: ({ passed: 'recorded', override: 'overridden', failed: null } as const)[
+			benchEvidence(ledger, build.id) ?? 'failed'
+		],
+		missingOnBuildSheet: buildSheetGaps(ledger, build.id)
+	};
+}
+
+function riddenEvidence(
+	ledger: Ledger,
+	evidence: BuildEvidence,
+	{ setMs, criteria, referenceBuildId }: CriteriaVersion
+): RiddenEvidence {
 	const rides = evidence.rides.filter(({ startMs }) => startMs >= setMs);
 	const reference = referenceBuildId === null ? null : { id: referenceBuildId, name: '' };
 	const marks = openMarks(ledger);
 	const path = slipPath(rides);
-	const incidents = incidentsOfBuild(ledger, build.id);
+	const incidents = incidentsOfBuild(ledger, evidence.buildId);
 	const sum = (pick: (ride: EvidenceRide) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
 	return {
 		wheels: evidence.wheels.map(({ id, name }) => ({
@@ -44,11 +64,6 @@ export function testEvidence(
 		observedMAboveHardTorque: sum((ride) => aboveTorque(ride, criteria)),
 		observedMWet: sum((ride) => (ride.wet === true ? ride.observedM : 0)),
 		observedMDry: sum((ride) => (ride.wet === false ? ride.observedM : 0)),
-		wear: wearOfBuild(ledger, build.id, evidence.wheels),
-		design: designOfBuild(ledger, build.id),
-		benchCheck: ({ passed: 'recorded', override: 'overridden', failed: null } as const)[
-			benchEvidence(ledger, build.id) ?? 'failed'
-		],
 		openMarks: [...new Set(rides.map(({ rideId }) => rideId))].reduce(
 			(total, rideId) => total + (marks.get(rideId) ?? 0),
 			0
@@ -59,8 +74,7 @@ export function testEvidence(
 		largestConfirmedCrankDeg: largestConfirmed(
 			ledger,
 			rides.map(({ rideId }) => rideId)
-		),
-		missingOnBuildSheet: buildSheetGaps(ledger, build.id)
+		)
 	};
 }
 

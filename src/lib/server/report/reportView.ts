@@ -10,6 +10,7 @@ import { differenceBetween, type BuildDifferenceView } from '../hardware/differe
 import { incidentCounts, NO_INCIDENTS, type IncidentCounts } from '../hardware/incidentsView';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { currentVersion } from '../queue/analysisVersions';
 import { falseAlarms } from '../rates/falseAlarms';
 import type { FalseAlarmsView, Instant } from '../views';
@@ -66,7 +67,9 @@ export function reportView(
 	const records = [findBuild(ledger, beforeId), findBuild(ledger, afterId)];
 	const builds = records.map(({ id, name }) => ({ id, name }));
 	const told = withoutRiders(buildAgainstBuild(ledger, builds, policy));
-	const rides = reportRides(ledger, builds);
+	const rides = remember(ledger, `rides of the report on ${JSON.stringify(builds)}`, () =>
+		reportRides(ledger, builds)
+	);
 	const incidents = incidentCounts(ledger);
 	const [before, after] = records.map((record) =>
 		toBuild(record, rides, incidents.get(record.id) ?? NO_INCIDENTS)

@@ -1,4 +1,5 @@
 import type { Ledger } from '../ledger/openLedger';
+import { remember } from '../ledger/remember';
 import { eventTallies, NO_EVENTS, readPartTallies, type EventTally } from '../rates/eventTallies';
 import { allRideFacts, type RideFacts } from './rideFacts';
 
@@ -19,7 +20,9 @@ export interface EvidencePart extends RideFacts {
  * parts of a split ride are missing from both builds.
  */
 export function evidenceParts(ledger: Ledger, onWheelId?: number): EvidencePart[] {
-	return partsOfRides(allRideFacts(ledger, onWheelId));
+	return onWheelId === undefined
+		? remember(ledger, 'evidence parts', () => partsOfRides(allRideFacts(ledger)))
+		: partsOfRides(allRideFacts(ledger, onWheelId));
 }
 
 /** The same from facts that were read already. */

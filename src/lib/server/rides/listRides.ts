@@ -1,13 +1,14 @@
 import type { Ledger } from '../ledger/openLedger';
 import { openMarks } from '../marks/openMarks';
+import { eventTallies } from '../rates/eventTallies';
 import type { RideRow } from '../views';
 import { allRideFacts } from './rideFacts';
 import { rideRows } from './rideRow';
 import { tellsOfBuild } from './tellsOfBuild';
 
 export interface RideQuery {
-	/** from 1 */
-	page: number;
+	/** from 1; the first when not given */
+	page?: number;
 	pageSize: number;
 	buildId?: number;
 	wheelId?: number;
@@ -15,10 +16,27 @@ export interface RideQuery {
 	onlyNeeds?: boolean;
 	/** only rides that count nowhere until a person has answered */
 	onlyHeldBack?: boolean;
+	/** only rides with events that nobody has reviewed */
+	onlyUnreviewed?: boolean;
+	/** instead of a page: rides older than this one, so that the list stands still while rides come in */
+	olderThan?: RideKey | null;
 }
 
-/** One page of rides, the newest first, and how many there are in all. */
-export function listRides(ledger: Ledger, query: RideQuery): { rows: RideRow[]; total: number } {
+/** Where a ride stands in the list: by its start, then by its number. */
+export interface RideKey {
+	startMs: number;
+	id: number;
+}
+
+/**
+ * One page of rides, the newest first, how many there are in all, and after which one the next page begins (null =
+ * there is none).
+ */
+export function listRides(
+	ledger: Ledger,
+	query: RideQuery
+): { rows: RideRow[]; total: number; next: RideKey | null } {
+	const tallies = query.onlyUnreviewed ? eventTallies(ledger) : null;
 	const open = openMarks(ledger);
 	const wanted = allRideFacts(ledger)
 		.filter(
@@ -26,10 +44,27 @@ export function listRides(ledger: Ledger, query: RideQuery): { rows: RideRow[]; 
 				(query.buildId === undefined || tellsOfBuild(ride, query.buildId)) &&
 				(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
 				(!query.onlyNeeds || ride.standing.needs.length > 0 || open.has(ride.id)) &&
-				(!query.onlyHeldBack || ride.standing.needs.length > 0)
+				(!query.onlyHeldBack || ride.standing.needs.length > 0) &&
+				(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0)
 		)
 		.reverse();
 	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));
-	const from = (Math.max(1, Math.trunc(query.page) || 1) - 1) * pageSize;
-	return { rows: rideRows(ledger, wanted.slice(from, from + pageSize)), total: wanted.length };
+	const key = query.olderThan;
+	const reached = key ? wanted.findIndex((ride) => isOlder(ride, key)) : 0;
+	const from = key
+		? reached < 0
+			? wanted.length
+			: reached
+		: (Math.max(1, Math.trunc(query.page ?? 1) || 1) - 1) * pageSize;
+	const shown = wanted.slice(from, from + pageSize);
+	const last = from + pageSize < wanted.length ? shown[shown.length - 1] : null;
+	return {
+		rows: rideRows(ledger, shown),
+		total: wanted.length,
+		next: last ? { startMs: last.startMs, id: last.id } : null
+	};
+}
+
+function isOlder(ride: RideKey, { startMs, id }: RideKey): boolean {
+	return ride.startMs < startMs || (ride.startMs === startMs && ride.id < id);
 }

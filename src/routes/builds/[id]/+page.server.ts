@@ -8,6 +8,7 @@ import {
 	getLedger,
 	historyOf,
 	incidentsOfBuild,
+	listRides,
 	listWheels,
 	makeRevision,
 	putInTest,
@@ -19,17 +20,25 @@ import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
 import { formatsOf } from '../../formatsOf';
+import { rideKey } from '../../rides/rideKey';
 import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ params, request }) => {
+const RIDES_A_PAGE = 50;
+
+export const load: PageServerLoad = ({ params, request, url }) => {
 	const ledger = getLedger();
 	const build = buildView(ledger, pathId(params.id));
 	const hardware = buildHardware(ledger, pathId(params.id));
 	if (!build || !hardware) error(404, 'This build is not in the ledger.');
+	const list = { buildId: build.id, pageSize: RIDES_A_PAGE };
+	const olderThan = rideKey(url.searchParams.get('older'));
 	return {
 		build,
 		hardware,
+		rides: listRides(ledger, { ...list, olderThan }),
+		firstRides: olderThan === null,
+		unreviewed: listRides(ledger, { ...list, onlyUnreviewed: true }),
 		history: historyOf(ledger, 'build', build.id),
 		stacks: stackPage(ledger, build.id).stacks,
 		incidents: incidentsOfBuild(ledger, build.id),

@@ -1,7 +1,8 @@
 import { error, fail } from '@sveltejs/kit';
 import {
-	buildView,
+	buildsToChoose,
 	DECISIONS,
+	evidenceToCome,
 	falseAlarms,
 	fieldWatches,
 	getLedger,
@@ -13,6 +14,7 @@ import {
 	signDecision,
 	type Decision
 } from '$lib/server';
+import { asksForNow, computingNow } from '../../../computingNow';
 import { actorOf, answered, neededId, pathId, text } from '../../../forms';
 import { formatsOf } from '../../../formatsOf';
 import { typedFields } from '../../../typedFields';
@@ -22,22 +24,28 @@ import type { Actions, PageServerLoad } from './$types';
 export const load: PageServerLoad = ({ params, request, url, locals }) => {
 	const ledger = getLedger();
 	const id = pathId(params.id);
-	if (!buildView(ledger, id)) error(404, 'This build is not in the ledger.');
+	if (!buildsToChoose(ledger).some((build) => build.id === id))
+		error(404, 'This build is not in the ledger.');
+	const toCome = asksForNow(url) ? null : evidenceToCome(ledger, id);
+	if (toCome) return { computing: { ...toCome, address: computingNow(url) }, shown: null };
 	const view = releaseView(ledger, id, formatsOf(request));
 	return {
-		view,
-		planner: plannerView(
-			{
-				ratePerThousandKm: numberIn(url.searchParams, 'rate'),
-				confidencePercent: numberIn(url.searchParams, 'confidence'),
-				slipsAllowed: numberIn(url.searchParams, 'allowed'),
-				wheels: numberIn(url.searchParams, 'wheels')
-			},
-			view.pace
-		),
-		watches: fieldWatches(ledger, formatsOf(request), id),
-		falseAlarms: falseAlarms(ledger),
-		isOwner: locals.actor?.role === 'owner'
+		computing: null,
+		shown: {
+			view,
+			planner: plannerView(
+				{
+					ratePerThousandKm: numberIn(url.searchParams, 'rate'),
+					confidencePercent: numberIn(url.searchParams, 'confidence'),
+					slipsAllowed: numberIn(url.searchParams, 'allowed'),
+					wheels: numberIn(url.searchParams, 'wheels')
+				},
+				view.pace
+			),
+			watches: fieldWatches(ledger, formatsOf(request), id),
+			falseAlarms: falseAlarms(ledger),
+			isOwner: locals.actor?.role === 'owner'
+		}
 	};
 };
 
