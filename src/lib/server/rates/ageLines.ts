@@ -55,7 +55,10 @@ function ageLine(
 		wheel: wheel.name,
 		wheelId: wheel.id,
 		rides: windows.map(({ rideId: place, fromM, toM }) => ({ rideId: rides[place].id, fromM, toM })),
-		observed: observedAges(counted, mostStretches).map(({ from, to }) => ({ fromM: from, toM: to })),
+		observed: observedAges(counted, mostStretches).map(({ from, to }) => ({
+			fromM: whole(from, mostStretches),
+			toM: whole(to, mostStretches)
+		})),
 		slips: counted
 			.flatMap(({ rideId, ageFromM, events }) =>
 				events
@@ -70,4 +73,9 @@ function ageLine(
 			.map((slip, before) => ({ ...slip, count: before + 1 })),
 		endM: windows[windows.length - 1]?.toM ?? 0
 	};
+}
+
+/** where stretches were gathered anyway, a metre more or less is not drawn */
+function whole(metres: number, mostStretches: number): number {
+	return mostStretches < MOST_OF_A_LINE ? Math.round(metres) : metres;
 }
