@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
@@ -50,6 +51,21 @@ describe('the example workshop, from the first start to a comparison', () => {
 		},
 		READ_WITHIN_MS + 20_000
 	);
+
+	it('holds the truth of the example within its limits, and says in the terminal what the page says', async () => {
+		const { page } = desk;
+		await page.goto('/report');
+		const ids = await page
+			.getByLabel('Before')
+			.locator('option')
+			.evaluateAll((options) =>
+				options.map((option) => [option.textContent, (option as HTMLOptionElement).value])
+			);
+		const id = Object.fromEntries(ids);
+		const answer = await page.request.get(`/report/figures.json?before=${id.Original}&after=${id.Retrofit}`);
+		const { told } = await answer.json();
+		await expectEvidenceHoldsTruth(told, join(workshop.dataFolder, 'ledger'));
+	});
 
 	it('opens fifteen seconds around a slip that is chosen from the list of a ride', async () => {
 		const { page } = desk;
