@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
+import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
 import { expectReportPrints } from './reportPrints';

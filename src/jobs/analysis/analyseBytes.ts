@@ -1,5 +1,6 @@
 import type { Bike } from '$lib/drivetrain/bike';
 import { decodeRide } from '$lib/ride/decodeRide';
+import { meanTemperature } from '$lib/ride/meanTemperature';
 import { recordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning } from '$lib/ride/ride';
 import { analyseRide } from '$lib/slip/analyseRide';
@@ -44,7 +45,8 @@ export async function analyseBytes(
 			gaps: analysis.gaps,
 			pauses: ride.pauses,
 			bike,
-			learning: analysis.learning
+			learning: analysis.learning,
+			temperature: meanTemperature(ride)
 		},
 		channels: packTraces(ride, analysis.traces)
 	};

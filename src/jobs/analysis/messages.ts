@@ -1,5 +1,6 @@
 import type { Bike, Gear } from '$lib/drivetrain/bike';
 import type { RideLearning } from '$lib/drivetrain/rideLearning';
+import type { MeanTemperature } from '$lib/ride/meanTemperature';
 import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
 import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
@@ -61,6 +62,8 @@ export interface ResultDetail {
 	readonly bike?: Bike;
 	/** what the ride tells of its bike and sensors; results of older programs have none */
 	readonly learning?: RideLearning;
+	/** of the device; null = hardly recorded; results of older programs do not say it */
+	readonly temperature?: MeanTemperature | null;
 }
 
 /** Everything that the ledger keeps of one file. */

@@ -2,9 +2,10 @@ import type { Formats } from './formats';
 
 /** How the rate goes along with one circumstance; the server's view fits. */
 export interface FactorFigures {
-	readonly factor: 'hub torque' | 'gear' | 'age' | 'wet' | 'rider' | 'hour of the ride';
+	readonly factor:
+		'hub torque' | 'gear' | 'age' | 'wet' | 'device temperature' | 'rider' | 'hour of the ride';
 	readonly rider: string | null;
-	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few';
+	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few' | 'not recorded';
 	readonly ratio: number | null;
 	readonly lower: number | null;
 	readonly upper: number | null;
@@ -19,8 +20,9 @@ const SHOWN_AT = 0.05;
 const MEANING = {
 	'hub torque': { step: '10 Nm more at the hub', hint: 'ratchet: ring, pawls or toothed rings' },
 	gear: { step: 'a proportion of chainring to sprocket larger by 1', hint: 'chain and sprockets' },
-	age: { step: '100 km more since it was fitted', hint: 'wear' },
+	age: { step: '100 km more of age', hint: 'wear' },
 	wet: { step: 'wet instead of dry', hint: 'grease and seals' },
+	'device temperature': { step: '10 °C warmer at the device', hint: 'grease that stiffens in the cold' },
 	rider: { step: 'this rider', hint: 'way of pressing, weight, roads' },
 	'hour of the ride': { step: 'an hour later in the ride', hint: 'warmth of the grease, tired legs' }
 } as const;
@@ -57,5 +59,6 @@ const WHY_NOT = {
 	unbounded: 'no slip on one side of it, so no figure can be given',
 	inseparable: 'goes along with another circumstance; these rides cannot tell them apart',
 	constant: 'was the same on all rides',
-	'too few': 'too few slips to say'
+	'too few': 'too few slips to say',
+	'not recorded': 'hardly any ride recorded it, so it is not asked'
 } as const;

@@ -98,3 +98,49 @@ test('How much was ridden of which nobody said wet or dry is told', () => {
 	const told = dependsOn(build([ride({ wet: null }), ride({ wet: true }), ride({ wet: false })]), COUNTING);
 	expect(told.wetNotSaidShare).toBeCloseTo(1 / 3, 9);
 });
+
+test("The device's temperature is asked about where rides recorded it, and only there", () => {
+	const base = drawn(() => 4);
+	const told = (temperatureOf: (index: number) => number | null, rateOf?: (index: number) => number) =>
+		dependsOn(
+			build(
+				base.rides.map((one, index) => ({
+					...one,
+					temperatureC: temperatureOf(index),
+					events: rateOf
+						? Array.from({ length: rateOf(index) }, (_, place) =>
+								slip({
+									torqueBin: [1, 4, 7][(index + place) % 3],
+									startS: 60 * place,
+									atM: 1_000 + 500 * place
+								})
+							)
+						: one.events
+				}))
+			),
+			COUNTING
+		);
+	expect(
+		factor(
+			told(() => null),
+			'device temperature'
+		)
+	).toMatchObject({ kind: 'not recorded', ratio: null });
+	expect(
+		factor(
+			told((index) => (index < 20 ? 5 : null)),
+			'device temperature'
+		).kind
+	).toBe('not recorded');
+	// six slips on each cold ride, two on each warm one, ten degrees apart
+	const cold = told(
+		(index) => (Math.floor(index / 2) % 2 ? 15 : 5),
+		(index) => (Math.floor(index / 2) % 2 ? 2 : 6)
+	);
+	const temperature = factor(cold, 'device temperature');
+	expect(temperature.kind).toBe('fit');
+	expect(temperature.ratio!).toBeGreaterThan(0.2);
+	expect(temperature.upper!).toBeLessThan(0.6);
+	expect(temperature.pValue!).toBeLessThan(0.05);
+	expect(cold.temperatureShare).toBe(1);
+});

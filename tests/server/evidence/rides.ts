@@ -55,6 +55,7 @@ export function ride(change: Partial<EvidenceRide>): EvidenceRide {
 		observed: [{ fromM: 0, toM: 40_000 }],
 		events: [],
 		failedPickUps: [],
+		temperatureC: null,
 		...change
 	};
 }

@@ -9,10 +9,18 @@ import { CONFIDENCE } from '../rates/countView';
 import type { Counting } from './binnedRates';
 import type { BuildEvidence } from './buildEvidence';
 import { unitsOf } from './buildRates';
-import { cellRows, hourRows, riderFactors } from './factorRows';
+import { cellRows, hourRows, riderFactors, temperatureRecorded } from './factorRows';
 
 /** What is asked of every build, in this order: fixed before slips are known. */
-export const FACTORS = ['hub torque', 'gear', 'age', 'wet', 'rider', 'hour of the ride'] as const;
+export const FACTORS = [
+	'hub torque',
+	'gear',
+	'age',
+	'wet',
+	'device temperature',
+	'rider',
+	'hour of the ride'
+] as const;
 export type FactorName = (typeof FACTORS)[number];
 
 /** How the rate goes along with one circumstance, the others held. */
@@ -22,10 +30,11 @@ export interface FactorView {
 	readonly rider: string | null;
 	/**
 	 * `fit`: estimated; `unbounded`: no slip on one side; `inseparable`: it goes along with another one;
-	 * `constant`: it never changed; `too few`: too few slips for so many questions
+	 * `constant`: it never changed; `too few`: too few slips for so many questions; `not recorded`: on too little of the
+	 * distance to be asked
 	 */
-	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few';
-	/** times the rate: for 10 Nm, 1 of ratio, 100 km, wet against dry, this rider, one hour more; null unless `fit` */
+	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few' | 'not recorded';
+	/** times the rate: for 10 Nm, 1 of ratio, 100 km, wet against dry, 10 degrees warmer, this rider, one hour more; null unless `fit` */
 	readonly ratio: number | null;
 	readonly lower: number | null;
 	readonly upper: number | null;
@@ -40,20 +49,28 @@ export interface DependsOn {
 	readonly referenceRider: string | null;
 	/** share of the observed distance of which nobody said whether it was wet */
 	readonly wetNotSaidShare: number;
+	/** share of the observed distance whose device recorded a temperature */
+	readonly temperatureShare: number;
 	readonly factors: readonly FactorView[];
 }
 
 /** fewer slips than this for each question: limits after a fit would pretend too much (common practice: 5 to 10) */
 const SLIPS_PER_FACTOR = 5;
 
+/** with a temperature on less of the distance than this it is not asked about (no source) */
+const LEAST_TEMPERATURE_SHARE = 0.5;
+
 /**
  * With what the slips of a build go along, each circumstance adjusted for the others by their exposure. Torque,
- * gear, age, wet and rider are fitted together; the hour by itself beside age and wet, since torque and hour
+ * gear, age, wet, temperature and rider are fitted together; the hour by itself beside age and wet, since torque and hour
  * are not stored together. It reads as a hint for the workbench and never as a cause.
  */
 export function dependsOn(evidence: BuildEvidence, counting: Counting): DependsOn {
 	const riders = riderFactors(evidence.rides);
-	const cells = cellRows(evidence.rides, riders.others, counting);
+	const { share: temperatureShare } = temperatureRecorded(evidence.rides);
+	const withTemperature = temperatureShare >= LEAST_TEMPERATURE_SHARE;
+	const first = withTemperature ? 5 : 4;
+	const cells = cellRows(evidence.rides, riders.others, counting, withTemperature);
 	const hours = hourRows(evidence.rides, counting);
 	const scatter = dispersion(unitsOf(evidence.rides, counting));
 	const spread = Number.isNaN(scatter) ? 1 : Math.max(1, scatter);
@@ -63,7 +80,8 @@ export function dependsOn(evidence: BuildEvidence, counting: Counting): DependsO
 		...(['hub torque', 'gear', 'age', 'wet'] as const).map((factor, place) =>
 			viewOf(factor, null, together, place)
 		),
-		...riders.others.map((rider, place) => viewOf('rider', rider.code, together, 4 + place)),
+		...(withTemperature ? [viewOf('device temperature', null, together, 4)] : []),
+		...riders.others.map((rider, place) => viewOf('rider', rider.code, together, first + place)),
 		viewOf('hour of the ride', null, byHour, 0)
 	];
 	const pValues = [...(together?.effects ?? []), ...(byHour?.effects.slice(0, 1) ?? [])].map(
@@ -75,12 +93,26 @@ export function dependsOn(evidence: BuildEvidence, counting: Counting): DependsO
 		confidence: CONFIDENCE,
 		referenceRider: riders.reference,
 		wetNotSaidShare: notSaid(evidence),
-		factors: asked.map((factor, place) => ({
-			...factor,
-			pValue: factor.kind === 'fit' ? (corrected[place] ?? null) : null
-		}))
+		temperatureShare,
+		factors: [
+			...asked.map((factor, place) => ({
+				...factor,
+				pValue: factor.kind === 'fit' ? (corrected[place] ?? null) : null
+			})),
+			...(withTemperature || evidence.rides.length === 0 ? [] : [NOT_RECORDED])
+		]
 	};
 }
+
+const NOT_RECORDED: FactorView = {
+	factor: 'device temperature',
+	rider: null,
+	kind: 'not recorded',
+	ratio: null,
+	lower: null,
+	upper: null,
+	pValue: null
+};
 
 function fitOf(rows: readonly FactorRow[], spread: number): PoissonRegression | null {
 	return rows.length > 0 ? poissonRegression(rows, CONFIDENCE, spread) : null;

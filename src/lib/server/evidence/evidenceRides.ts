@@ -41,6 +41,8 @@ export interface RideEvidence {
 	readonly events: readonly EvidenceEvent[];
 	/** when failed pick-ups that are not rejected began, seconds from the start, on observed stretches */
 	readonly failedPickUps: readonly number[];
+	/** mean that the device recorded over the ride; null = not recorded, or not kept by an older program */
+	readonly temperatureC: number | null;
 }
 
 type EventRow = OfRide & Omit<EvidenceEvent, 'torqueBin' | 'standing'> & EventStanding;
@@ -51,7 +53,7 @@ interface EventStanding {
 
 /**
  * Exposure, observed stretches and events of these rides by the current version of the analysis, read in
- * five queries however many rides there are.
+ * six queries however many rides there are.
  *
  * @param rideIds each once; a ride without a result has nothing in its lists
  */
@@ -88,6 +90,10 @@ export function evidenceOfRides(
 			AND ${ofAsked('e')}
 		ORDER BY e.ride_id, e.start_s`
 	);
+	const temperatures = read<OfRide & { meanC: number | null }>(
+		`SELECT ride_id AS rideId, detail ->> '$.temperature.meanC' AS meanC
+		FROM result_detail t WHERE ${ofAsked('t')}`
+	);
 	return new Map(
 		rideIds.map((id) => [
 			id,
@@ -99,7 +105,8 @@ export function evidenceOfRides(
 				hours: hours.get(id) ?? [],
 				observed: observed.get(id) ?? [],
 				events: (events.get(id) ?? []).map(toEvent),
-				failedPickUps: (pickUps.get(id) ?? []).map(({ startS }) => startS)
+				failedPickUps: (pickUps.get(id) ?? []).map(({ startS }) => startS),
+				temperatureC: temperatures.get(id)?.[0].meanC ?? null
 			}
 		])
 	);

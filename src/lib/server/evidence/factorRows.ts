@@ -33,27 +33,30 @@ export function riderFactors(rides: readonly EvidenceRide[]): { reference: strin
 
 /**
  * One row for each torque, gear and ride with observed distance: slips, observed distance in units of 100 km,
- * and [torque in 10 Nm, ratio, age in 100 km, wet, one column a rider]. Where torque or gear is not known there
+ * and [torque in 10 Nm, ratio, age in 100 km, wet, temperature in 10 degrees if asked, one column a rider]. Where torque or gear is not known there
  * is no row: nothing may be filed at a torque of 0. Whether it was wet and nobody said is taken as the share
- * of wet distance.
+ * of wet distance; a temperature that was not recorded as the mean of those that were.
  */
 export function cellRows(
 	rides: readonly EvidenceRide[],
 	riders: readonly Rider[],
-	{ unit, unreviewed }: Counting
+	{ unit, unreviewed }: Counting,
+	withTemperature: boolean
 ): FactorRow[] {
 	const wetShare = shareOfWet(rides);
+	const meanC = temperatureRecorded(rides).meanC;
 	return rides.flatMap((ride) => {
 		const slips = countedSlips(ride.events, unit, unreviewed);
 		const age = (ride.ageFromM + ride.totalM / 2) / RATE_UNIT_M;
 		const wet = ride.wet === null ? wetShare : Number(ride.wet);
+		const warmth = withTemperature ? [(ride.temperatureC ?? meanC) / 10] : [];
 		const of = riders.map(({ id }) => Number(id === ride.riderId));
 		return ride.cells
 			.filter(({ torqueBin, ratio, observedM }) => torqueBin >= 0 && ratio !== null && observedM > 0)
 			.map(({ torqueBin, ratio, gear, observedM }) => ({
 				count: slips.filter((slip) => slip.torqueBin === torqueBin && slip.gear === gear).length,
 				exposure: observedM / RATE_UNIT_M,
-				values: [torqueOf(torqueBin), ratio!, age, wet, ...of]
+				values: [torqueOf(torqueBin), ratio!, age, wet, ...warmth, ...of]
 			}));
 	});
 }
@@ -81,4 +84,16 @@ function shareOfWet(rides: readonly EvidenceRide[]): number {
 	const said = rides.filter(({ wet }) => wet !== null);
 	const metres = said.reduce((sum, { observedM }) => sum + observedM, 0);
 	return metres > 0 ? said.reduce((sum, ride) => sum + (ride.wet ? ride.observedM : 0), 0) / metres : 0;
+}
+
+/** Share of the observed distance whose device recorded a temperature, and its mean over that distance. */
+export function temperatureRecorded(rides: readonly EvidenceRide[]): { share: number; meanC: number } {
+	const metres = (of: readonly EvidenceRide[]) => of.reduce((sum, { observedM }) => sum + observedM, 0);
+	const known = rides.filter(({ temperatureC }) => temperatureC !== null);
+	const [all, recorded] = [metres(rides), metres(known)];
+	return {
+		share: all > 0 ? recorded / all : 0,
+		meanC:
+			recorded > 0 ? known.reduce((sum, ride) => sum + ride.temperatureC! * ride.observedM, 0) / recorded : 0
+	};
 }

@@ -38,6 +38,7 @@ export function partOfEvidence(ride: RideEvidence, part: Part): RideEvidence {
 		events: ride.events
 			.filter(({ startS }) => startS >= part.fromS && startS < part.toS)
 			.map((event) => ({ ...event, atM: event.atM - part.fromM })),
+		temperatureC: ride.temperatureC,
 		failedPickUps: ride.failedPickUps.filter((startS) => startS >= part.fromS && startS < part.toS)
 	};
 }
