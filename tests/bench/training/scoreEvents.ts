@@ -44,6 +44,10 @@ export function emptyScore(): Score {
 	};
 }
 
+/** Whether a detection that starts then may be this event. */
+export const near = (startS: number, e: TrueEvent) =>
+	startS >= e.t0 - TOLERANCE_S && startS <= e.t1 + TOLERANCE_S;
+
 /** Adds one ride: a detection within 3 s of a true event is a hit, each detection answers for one event. */
 export function addRide(
 	score: Score,
@@ -54,8 +58,6 @@ export function addRide(
 	observedM: number,
 	totalM: number
 ): { missed: TrueEvent[]; wrong: Found[] } {
-	const near = (found: Found, e: TrueEvent) =>
-		found.startS >= e.t0 - TOLERANCE_S && found.startS <= e.t1 + TOLERANCE_S;
 	const slips = truth.filter((e) => e.kind !== 'chain skip');
 	const used = new Set<Found>();
 	const missed: TrueEvent[] = [];
@@ -66,7 +68,7 @@ export function addRide(
 		if (seen) score.promised++;
 		let best: Found | undefined;
 		for (const found of events) {
-			if (used.has(found) || !near(found, e)) continue;
+			if (used.has(found) || !near(found.startS, e)) continue;
 			if (!best || Math.abs(found.startS - e.t0) < Math.abs(best.startS - e.t0)) best = found;
 		}
 		if (!best) {
@@ -79,8 +81,10 @@ export function addRide(
 		score.onsetErrorS.push(Math.abs(best.startS - e.t0));
 		score.sizeRatio.push(best.overrunDeg / e.crankDeg);
 	}
-	const wrong = events.filter((found) => !used.has(found) && !truth.some((e) => near(found, e)));
-	score.toldTwice += events.filter((found) => !used.has(found) && slips.some((e) => near(found, e))).length;
+	const wrong = events.filter((found) => !used.has(found) && !truth.some((e) => near(found.startS, e)));
+	score.toldTwice += events.filter(
+		(found) => !used.has(found) && slips.some((e) => near(found.startS, e))
+	).length;
 	score.falseAll += wrong.length;
 	score.kmAll += km;
 	score.observedM += observedM;

@@ -3,6 +3,7 @@
  *
  *   npx tsx tests/bench/training/train.ts            judge by rides left out, then learn from everything and write
  *   npx tsx tests/bench/training/train.ts --judge    judge only
+ *   ... --scores FILE   also keeps what each ride's candidates got, so that misses can be looked at without training
  *
  * Data: ../shared/labelled-rides (real and simulated, where present), slips and look-alikes put into their healthy
  * rides with seeds from 1 on, generated rides of sample-rides/generator from seed 1000 on. What can be observed is
@@ -12,12 +13,14 @@
 import { writeFileSync } from 'node:fs';
 import { treeLogOdds } from '../../../src/lib/slip/model/treeModel';
 import { LEAST_LOG_ODDS } from '../../../src/lib/slip/reportLimits';
+import { causeTable } from './causeTable';
 import { calibrateStrength, SLIPS_PER_THOUSAND_KM, type Reported } from './calibrateStrength';
 import { keepStrongest } from './keepStrongest';
 import { chooseLimit, judgeObserved, promiseTable, type JudgedTrial } from './judgeObserved';
 import { learnObserved } from './learnObserved';
 import { learnScorer } from './learnScorer';
 import { addRide, emptyScore } from './scoreEvents';
+import { keepScores } from './keepScores';
 import { trainingRides, type TrainingPart } from './trainingRides';
 
 const number = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
@@ -42,6 +45,11 @@ const OPTIONS = {
 	simulatedWeight: number('SIMULATED_WEIGHT', 2),
 	lookAlikeWeight: number('LOOKALIKE_WEIGHT', 0.3)
 };
+const CAUSE_WORDS = [
+	'### Slips of 60 crank degrees and more that were missed, and false alarms on rides without slip, by cause',
+	'',
+	'At the limit in use, rides and devices left out; the first cause that fits (tests/bench/training/missCause.ts).'
+];
 const OBSERVED_TREES = 40;
 /** Of the slips of 90 degrees and more on observed stretches, so many must be found, on simulated and on real rides. */
 const WANTED_FOUND = 0.9;
@@ -79,7 +87,19 @@ async function main() {
 	const labelled = scored.filter(({ part }) => part.asRecorded);
 	const promises = judgeObserved(trials, labelled, OBSERVED_TREES, OPTIONS.seed);
 	const observedFrom = chooseLimit(promises, WANTED_FOUND);
-	const figures = [...recallTable(scored), '', ...PROMISE_WORDS, '', ...promiseTable(promises, observedFrom)];
+	const figures = [
+		...recallTable(scored),
+		'',
+		...CAUSE_WORDS,
+		'',
+		...causeTable(scored, LEAST_LOG_ODDS),
+		'',
+		...PROMISE_WORDS,
+		'',
+		...promiseTable(promises, observedFrom)
+	];
+	const keepIn = process.argv.indexOf('--scores');
+	if (keepIn > 0) keepScores(process.argv[keepIn + 1], labelled);
 	console.log(figures.join('\n'));
 	if (process.argv.includes('--judge')) return;
 	writeFileSync(new URL('./left-out-figures.md', import.meta.url).pathname, `${figures.join('\n')}\n`);
