@@ -3,7 +3,11 @@ import type { GatheredRide } from './gather';
 import type { Found } from './scoreEvents';
 
 /** The candidates that would be reported at a limit: large enough, strong enough, none twice. */
-export function keepStrongest(part: GatheredRide, logOdds: readonly number[], least: number): Found[] {
+export function keepStrongest(
+	part: Pick<GatheredRide, 'startS' | 'sizeDeg' | 'overrunDeg'>,
+	logOdds: readonly number[],
+	least: number
+): Found[] {
 	const order = logOdds
 		.map((_, i) => i)
 		.filter((i) => logOdds[i] >= least && part.sizeDeg[i] >= LEAST_REPORTED_DEG);

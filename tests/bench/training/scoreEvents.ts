@@ -57,10 +57,11 @@ export function addRide(
 	observed: readonly { startS: number; endS: number }[],
 	observedM: number,
 	totalM: number
-): { missed: TrueEvent[]; wrong: Found[] } {
+): { missed: TrueEvent[]; wrong: Found[]; foundBy: Map<TrueEvent, Found> } {
 	const slips = truth.filter((e) => e.kind !== 'chain skip');
 	const used = new Set<Found>();
 	const missed: TrueEvent[] = [];
+	const foundBy = new Map<TrueEvent, Found>();
 	for (const e of slips) {
 		const band = BANDS.findIndex((low, i) => e.crankDeg >= low && e.crankDeg < BANDS[i + 1]);
 		score.all[band]++;
@@ -76,6 +77,7 @@ export function addRide(
 			continue;
 		}
 		used.add(best);
+		foundBy.set(e, best);
 		score.hit[band]++;
 		if (seen) score.kept++;
 		score.onsetErrorS.push(Math.abs(best.startS - e.t0));
@@ -93,5 +95,5 @@ export function addRide(
 		score.falseHealthy += wrong.length;
 		score.kmHealthy += km;
 	}
-	return { missed, wrong };
+	return { missed, wrong, foundBy };
 }

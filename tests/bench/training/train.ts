@@ -19,6 +19,7 @@ import { keepStrongest } from './keepStrongest';
 import { chooseLimit, judgeObserved, promiseTable, type JudgedTrial } from './judgeObserved';
 import { learnObserved } from './learnObserved';
 import { learnScorer } from './learnScorer';
+import { FALSE_RATES, meanRecall } from './meanRecall';
 import { addRide, emptyScore } from './scoreEvents';
 import { keepScores } from './keepScores';
 import { trainingRides, type TrainingPart } from './trainingRides';
@@ -89,6 +90,8 @@ async function main() {
 	const observedFrom = chooseLimit(promises, WANTED_FOUND);
 	const figures = [
 		...recallTable(scored),
+		'',
+		...meanLines(labelled),
 		'',
 		...CAUSE_WORDS,
 		'',
@@ -173,6 +176,17 @@ function reportedEvents(scored: readonly Scored[]): Reported[] {
 		}
 	}
 	return out;
+}
+
+/** What two trainings are compared by. */
+function meanLines(labelled: readonly Scored[]): string[] {
+	const figures = ['simulated', 'real'].map((origin) => {
+		const share = meanRecall(labelled.filter(({ part }) => part.origin === origin));
+		return `${origin} ${(100 * share).toFixed(1)} %`;
+	});
+	return [
+		`Slips of 60 degrees and more found, mean over ${FALSE_RATES.join(', ')} false per 1000 km: ${figures.join(', ')}.`
+	];
 }
 
 /** Recall and false alarms by rides left out, at a row of limits; the limit in use is marked. */
