@@ -25,7 +25,7 @@ export const DEFAULT_LIMITS: ChildLimits = {
 	wallMs: 180_000,
 	residentBytes: 1024 * 2 ** 20,
 	checkEveryMs: 200,
-	filesPerChild: 40
+	filesPerChild: 200
 };
 
 export type ChildOutcome<Done> =
