@@ -5,6 +5,7 @@ import { againstWords, limitsWords } from '$lib/ui/againstWords';
 import { intervalWords } from '$lib/ui/intervalWords';
 import { correctedWords, detectionWords } from '$lib/ui/detectionWords';
 import { feltWords } from '$lib/ui/feltWords';
+import { pickUpWords } from '$lib/ui/pickUpWords';
 import { policyWords } from '$lib/ui/policyWords';
 import { trendWords } from '$lib/ui/trendWords';
 
@@ -50,6 +51,7 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 			`${build.name}: ${rateWords(build.worst.pooled, formats).sentence}${open}`,
 			`  ${intervalWords(build.worst, formats)}`,
 			`  ${trendWords(build.life.trend, formats)}`,
+			`  ${pickUpWords(build.pickUps, formats)}`,
 			...(told.policy.detection === 'corrected' ? correctedLines(build) : []),
 			...(build.feltAndFound ? feltWords(build.feltAndFound, formats).map((line) => `  ${line}`) : [])
 		];

@@ -15,6 +15,7 @@ import { detectionFactor, type DetectionFactor } from './detectionFactor';
 import { feltAndFound, type FeltAndFound } from './feltAndFound';
 import { foundTallies } from './foundTallies';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
+import { pickUpRate, type PickUpRate } from './pickUpRate';
 import { setAgainst, type SetAgainst } from './setAgainst';
 
 /** What a person chose on the page; printed with it. */
@@ -52,6 +53,8 @@ export interface BuildTold {
 	readonly overHours: readonly BinnedRate[];
 	readonly life: LifeOfBuild;
 	readonly dependsOn: DependsOn;
+	/** a kind of their own, in no rate of slips */
+	readonly pickUps: PickUpRate;
 	/** null = no ride of it says that laps mean slips */
 	readonly feltAndFound: FeltAndFound | null;
 	/** null unless asked for, or while too few slips were put into its rides */
@@ -223,7 +226,8 @@ function toldOf(
 		overTorque: ratesOverTorque(build.rides, shown),
 		overHours: ratesOverHours(build.rides, shown),
 		life: lifeOfBuild(build, shown),
-		dependsOn: dependsOn(build, shown)
+		dependsOn: dependsOn(build, shown),
+		pickUps: pickUpRate(build.rides)
 	};
 }
 
