@@ -19,7 +19,8 @@ import { residentBytes } from '$lib/server/queue/residentBytes';
 import { builtProgram, smallRides, until } from './program';
 
 const MEGABYTE = 2 ** 20;
-const LIMITS = { wallMs: 2500, residentBytes: 400 * MEGABYTE, checkEveryMs: 50, filesPerChild: 3 };
+// long enough for a child to start and to fill its memory on a machine that does other work
+const LIMITS = { wallMs: 6000, residentBytes: 400 * MEGABYTE, checkEveryMs: 50, filesPerChild: 3 };
 
 let folder: string;
 let ledger: Ledger;
