@@ -28,7 +28,7 @@ function fakeChild(folder: string): { entry: string; hold: string } {
 			if (kind === 'analyse')
 				process.send({ requestId, kind: 'analysed', file: { ...plain, detail: { ...plain.detail, bike } } });
 			else process.send({ requestId, kind: 'inserted', result: { analysisVersion: plain.analysisVersion, seed,
-				passes: 1, put: 0, found: 0, observedChangeM: 0, notRun: 'a test', tallies: [] } });
+				passes: 1, put: 0, found: 0, observedChangeM: 0, notRun: 'a test', tallies: [], probes: [] } });
 		});`
 	);
 	return { entry, hold };

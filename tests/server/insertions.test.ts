@@ -45,6 +45,7 @@ function resultOf(tallies: InsertionTally[], change: Partial<InsertionResult> = 
 		observedChangeM: 12,
 		notRun: null,
 		tallies,
+		probes: [],
 		...change
 	};
 }

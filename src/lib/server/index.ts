@@ -34,6 +34,17 @@ export { programmeRows, programmeRows as listBuilds } from './rates/programmeRow
 export { answerRiderMark } from './marks/markAnswers';
 export { openMarks } from './marks/openMarks';
 
+export { answerReview, undoReview, type GivenReview } from './review/answerReview';
+export { disputes, type Dispute } from './review/disputes';
+export {
+	reviewFigures,
+	reviewProgress,
+	type MeasuredShare,
+	type ReviewerFigures
+} from './review/reviewFigures';
+export { oneProbeIn, openReviewItem } from './review/reviewItems';
+export { reviewLast, type ReviewLast } from './review/reviewLast';
+export { reviewScene, type ReviewScene } from './review/reviewScene';
 export { recordVerdict, undoVerdict, type SeenEvent, type VerdictInput } from './review/verdicts';
 
 export { assignRide } from './rides/assignRide';

@@ -5,11 +5,12 @@ import { secondGrid } from '$lib/drivetrain/secondGrid';
 import type { Ride } from '$lib/ride/ride';
 import { isLoggerRide } from './analyseLoggerRide';
 import { analyseRide } from './analyseRide';
-import type { RideAnalysis } from './analysis';
+import { REFERENCE_SLIP_CRANK_DEG, type RideAnalysis, type SlipEvent } from './analysis';
 import { insertionPlaces, type InsertionPlace } from './insertionPlaces';
 import { INSERTED_SIZES_DEG, insertionPlan, LOGGER_SIZES_DEG, type PlannedSlip } from './insertionPlan';
 import { drawSlip, putSlip, recordsToChange, withRecords } from './putSlip';
 import { rideContext } from './rideContext';
+import { reviewProbe, type ReviewProbe } from './reviewProbe';
 import { isPowerSlow } from './rideResponse';
 import { seededChance, type Chance } from './seededChance';
 import { withLoggerSlips } from './withLoggerSlips';
@@ -37,6 +38,8 @@ export interface InsertionResult {
 	/** why nothing could be put in; null = something was */
 	readonly notRun: string | null;
 	readonly tallies: readonly InsertionTally[];
+	/** some of those that were found, for the review; none of a ride with a clock of its own (a logger's) */
+	readonly probes: readonly ReviewProbe[];
 }
 
 /** one slip as it went: for the benchmark */
@@ -46,6 +49,9 @@ export interface InsertedSlip extends PlannedSlip {
 	readonly limitDeg: number;
 	readonly found: boolean;
 }
+
+/** as many as one ride gives to the review: slips of the reference size and more, one a pass */
+const MOST_PROBES = 4;
 
 /** a detection this near to a slip is that slip, s; as in the benchmark */
 const TOLERANCE_S = 3;
@@ -76,28 +82,35 @@ export function insertionTest(
 		found: 0,
 		observedChangeM: 0
 	};
-	if (!recordsToChange(ride)) return { ...result, notRun: 'no cadence was recorded', tallies: [] };
+	if (!recordsToChange(ride))
+		return { ...result, notRun: 'no cadence was recorded', tallies: [], probes: [] };
 	const chance = seededChance(seed);
 	const { passes, prompt } = planFor(ride, bike, base, chance);
-	if (passes.length === 0) return { ...result, notRun: 'too little was pedalled under load', tallies: [] };
+	if (passes.length === 0)
+		return { ...result, notRun: 'too little was pedalled under load', tallies: [], probes: [] };
 	const tallies = new Map<string, InsertionTally>();
+	const probes: ReviewProbe[] = [];
 	for (const pass of passes) {
 		const analysis = analyseRide(putAll(ride, pass, chance, prompt), bike);
 		result.observedChangeM = Math.max(result.observedChangeM, Math.abs(analysis.observedM - base.observedM));
 		const found = whichWereFound(pass, analysis);
 		pass.forEach((planned, k) => {
-			const slip = { ...planned, ...promiseAt(base, planned.second), found: found[k] };
+			const slip = { ...planned, ...promiseAt(base, planned.second), found: found[k] !== null };
 			each(slip);
 			count(tallies, slip);
 			result.put++;
 			if (slip.found) result.found++;
 		});
+		const shown = isLoggerRide(ride) ? -1 : pass.findIndex((slip, k) => servesReview(slip, found[k]));
+		if (shown >= 0 && probes.length < MOST_PROBES)
+			probes.push(reviewProbe(analysis, found[shown]!, pass[shown].crankDeg));
 	}
 	return {
 		...result,
 		passes: passes.length,
 		notRun: null,
-		tallies: [...tallies.values()].sort(bySizeThenTorque)
+		tallies: [...tallies.values()].sort(bySizeThenTorque),
+		probes
 	};
 }
 
@@ -127,9 +140,14 @@ function putAll(ride: Ride, pass: readonly PlannedSlip[], chance: Chance, prompt
 	return withRecords(ride, records);
 }
 
-/** Each event stands for one slip at most, the nearest ones go together first. */
-function whichWereFound(pass: readonly PlannedSlip[], { events }: RideAnalysis): boolean[] {
-	const found = pass.map(() => false);
+/** Bursts are left out: their slips stand in each other's picture. */
+function servesReview({ crankDeg, place }: PlannedSlip, event: SlipEvent | null): boolean {
+	return event?.kind === 'slip' && place !== 'burst' && crankDeg >= REFERENCE_SLIP_CRANK_DEG;
+}
+
+/** The event that stands for each slip. Each stands for one at most, the nearest ones go together first. */
+function whichWereFound(pass: readonly PlannedSlip[], { events }: RideAnalysis): (SlipEvent | null)[] {
+	const found: (SlipEvent | null)[] = pass.map(() => null);
 	const taken = new Set<number>();
 	const pairs = pass.flatMap(({ second }, slip) =>
 		events.flatMap((event, number) => {
@@ -141,7 +159,7 @@ function whichWereFound(pass: readonly PlannedSlip[], { events }: RideAnalysis):
 	pairs.sort((a, b) => a.offS - b.offS);
 	for (const { slip, number } of pairs) {
 		if (found[slip] || taken.has(number)) continue;
-		found[slip] = true;
+		found[slip] = events[number];
 		taken.add(number);
 	}
 	return found;

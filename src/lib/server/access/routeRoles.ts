@@ -25,6 +25,7 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/first-look/[step]': { read: 'rider', write: 'engineer' },
 	'/rides': { read: 'rider', write: 'rider' },
 	'/rides/[id]': { read: 'rider', write: 'rider' },
+	'/review': { read: 'engineer', write: 'engineer' },
 	'/answers': { read: 'rider', write: 'rider' },
 	'/ledger': { read: 'engineer', write: 'owner' },
 	'/ledger/archive.zip': { read: 'engineer', write: 'engineer' },

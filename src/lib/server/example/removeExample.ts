@@ -33,6 +33,7 @@ const STEPS = [
 		AND sha256 IN (SELECT sha256 FROM import WHERE example = 1)`,
 	'DELETE FROM import WHERE example = 1',
 	`DELETE FROM derivation WHERE ride_id IN (${EXAMPLE_RIDES})`,
+	`DELETE FROM review_item WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM slip_event WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM verdict WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	...['exposure_cell', 'exposure_hour', 'rider_mark', 'recording_kind', 'rider_mark_answer', 'ride_cut'].map(

@@ -120,6 +120,10 @@ export function saveInsertion(
 					row.found
 				)
 			);
+			const keep = database.prepare('INSERT INTO review_probe VALUES (?, ?, ?, ?, ?)');
+			result.probes.forEach((probe, number) =>
+				keep.run(rideId, version, number, probe.putCrankDeg, JSON.stringify(probe))
+			);
 			database
 				.prepare('DELETE FROM insertion_attempt WHERE ride_id = ? AND version = ?')
 				.run(rideId, version);
