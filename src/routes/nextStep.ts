@@ -35,7 +35,7 @@ export function nextStep(build: BuildRow): { sentence: string; href: string; act
 		const many = build.counted.unreviewed;
 		return {
 			sentence: `${many} ${many === 1 ? 'event waits' : 'events wait'} for a person to confirm or reject.`,
-			href: `/builds/${build.id}#unreviewed`,
+			href: '/review',
 			action: 'Review'
 		};
 	}

@@ -47,6 +47,7 @@ export function everyPath(ridePath: string, event: string): string[] {
 		'/compare',
 		'/report',
 		'/report?before=1&after=3',
+		'/review',
 		'/method',
 		'/help',
 		'/words#observed-distance',

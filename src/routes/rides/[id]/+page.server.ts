@@ -4,6 +4,7 @@ import {
 	assignRide,
 	bikesToChoose,
 	decideTwin,
+	disputes,
 	getLedger,
 	historyOf,
 	joinRide,
@@ -43,6 +44,7 @@ export const load: PageServerLoad = ({ params }) => {
 		wheels: listWheels(ledger).map(named),
 		builds: listBuilds(ledger).map(named),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
+		disputes: disputes(ledger, rideId),
 		rejectReasons: [...REJECT_REASONS]
 	};
 };
