@@ -143,3 +143,18 @@ test('Slips are laid along the observed distance of all wheels in order of time'
 		confirmedAtM: [60_000]
 	});
 });
+
+test('What hangs on the rejections is told: the criteria as they would stand if every rejected event were a slip', async () => {
+	const { ledger, actor, buildId, after } = await programme();
+	const rideId = await after(1, { events: [slipAt(100), slipAt(600)] });
+	const told = () => releaseView(ledger, buildId, WORDS).standing!.ifRejectedCounted;
+	expect(told()).toBeNull();
+	for (const { id } of rideView(ledger, rideId)!.eventList)
+		recordVerdict(ledger, actor, id, { verdict: 'rejected', reason: 'shift' });
+	const { rejected, state, otherwise } = told()!;
+	expect([rejected, state]).toEqual([2, 'stopped']);
+	expect(otherwise.length).toBeGreaterThan(0);
+	expect(otherwise.every(({ state }) => state !== 'holds')).toBe(true);
+	// nothing of it reaches the standing itself
+	expect(releaseView(ledger, buildId, WORDS).standing!.evidence.slipsAtObservedM).toEqual([]);
+});

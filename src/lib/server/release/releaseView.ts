@@ -26,6 +26,8 @@ export interface ReleaseView {
 		readonly recordSha256: string;
 		/** null under a fixed plan */
 		readonly course: (SequentialCourse & CourseLines) | null;
+		/** null while no event of the test is rejected */
+		readonly ifRejectedCounted: IfRejectedCounted | null;
 	} | null;
 	readonly decisions: readonly ReleaseDecision[];
 	readonly others: readonly { readonly id: number; readonly name: string }[];
@@ -40,6 +42,14 @@ export interface Pace {
 	readonly observedMPerWeek: number;
 	readonly observedShare: number;
 	readonly wheels: number;
+}
+
+/** What the criteria would say if every rejected event of the test were a slip. */
+export interface IfRejectedCounted {
+	readonly rejected: number;
+	readonly state: ReleaseState['state'];
+	/** criteria that would stand otherwise */
+	readonly otherwise: ReleaseState['criteria'];
 }
 
 export interface CourseLines {
@@ -105,7 +115,30 @@ function standingOf(
 		state,
 		evidence,
 		recordSha256: hashToSign(ledger, build, current, evidence, state),
-		course: courseOf(current, evidence)
+		course: courseOf(current, evidence),
+		ifRejectedCounted: ifRejectedCounted(ledger, build, current, state, words)
+	};
+}
+
+function ifRejectedCounted(
+	ledger: Ledger,
+	build: { id: number; name: string },
+	current: CriteriaVersion,
+	now: ReleaseState,
+	words: NumberWords
+): IfRejectedCounted | null {
+	const [{ rides }] = evidenceOfBuilds(ledger, [build]);
+	const rejected = rides
+		.filter(({ startMs }) => startMs >= current.setMs)
+		.flatMap(({ events }) => events)
+		.filter(({ standing }) => standing === 'rejected').length;
+	if (rejected === 0) return null;
+	const then = releaseState(current.criteria, testEvidence(ledger, build, current, 'slips'), words);
+	const before = new Map(now.criteria.map(({ name, state }) => [name, state]));
+	return {
+		rejected,
+		state: then.state,
+		otherwise: then.criteria.filter(({ name, state }) => before.get(name) !== state)
 	};
 }
 

@@ -20,15 +20,21 @@ type RiddenEvidence = Omit<TestEvidence, 'wear' | 'design' | 'benchCheck' | 'mis
 /**
  * What a build has shown since its criteria were set: rides that began before do not count. Hardware,
  * inspections and incidents are as they stand now.
+ *
+ * @param rejected what events that a person rejected are taken for: "slips" answers what the decision would be if
+ *   every rejection were wrong
  */
 export function testEvidence(
 	ledger: Ledger,
 	build: { readonly id: number; readonly name: string },
-	version: CriteriaVersion
+	version: CriteriaVersion,
+	rejected: 'none' | 'slips' = 'none'
 ): TestEvidence {
 	const [evidence] = evidenceOfBuilds(ledger, [build]);
 	return {
-		...remember(ledger, `ridden for criteria ${version.id}`, () => riddenEvidence(ledger, evidence, version)),
+		...remember(ledger, `ridden for criteria ${version.id}, rejected: ${rejected}`, () =>
+			riddenEvidence(ledger, evidence, version, rejected)
+		),
 		wear: wearOfBuild(ledger, build.id, evidence.wheels),
 		design: designOfBuild(ledger, build.id),
 		benchCheck: ({ passed: 'recorded', override: 'overridden', failed: null } as const)[
@@ -41,9 +47,11 @@ export function testEvidence(
 function riddenEvidence(
 	ledger: Ledger,
 	evidence: BuildEvidence,
-	{ setMs, criteria, referenceBuildId }: CriteriaVersion
+	{ setMs, criteria, referenceBuildId }: CriteriaVersion,
+	rejected: 'none' | 'slips'
 ): RiddenEvidence {
-	const rides = evidence.rides.filter(({ startMs }) => startMs >= setMs);
+	const since = evidence.rides.filter(({ startMs }) => startMs >= setMs);
+	const rides = rejected === 'slips' ? since.map(withRejectedCounted) : since;
 	const reference = referenceBuildId === null ? null : { id: referenceBuildId, name: '' };
 	const marks = openMarks(ledger);
 	const path = slipPath(rides);
@@ -73,9 +81,17 @@ function riddenEvidence(
 			.length,
 		largestConfirmedCrankDeg: largestConfirmed(
 			ledger,
-			rides.map(({ rideId }) => rideId)
+			rides.map(({ rideId }) => rideId),
+			rejected
 		)
 	};
+}
+
+function withRejectedCounted(ride: EvidenceRide): EvidenceRide {
+	const events = ride.events.map((event) =>
+		event.standing === 'rejected' ? { ...event, standing: 'confirmed' as const } : event
+	);
+	return { ...ride, events };
 }
 
 /** In the bins that lie above the torque as a whole: a bin that holds it counts for nothing. */
