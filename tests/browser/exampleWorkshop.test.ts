@@ -4,6 +4,7 @@ import { expectEveryPageIsSound } from './everyPage';
 import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
+import { expectReviewByKeys } from './reviewByKeys';
 import { expectReportPrints } from './reportPrints';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
@@ -267,6 +268,8 @@ describe('the example workshop, from the first start to a comparison', () => {
 			'/builds/1',
 			'/compare'
 		]));
+
+	it('reviews events by keys, without telling whose they are', () => expectReviewByKeys(desk));
 
 	it('answers a page that does not exist with a way back', async () => {
 		const visit = await workshop.open(PHONE);
