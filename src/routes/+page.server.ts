@@ -7,6 +7,7 @@ import {
 	listRides,
 	openMarks,
 	programmeRows,
+	programmeStories,
 	versionWaits
 } from '$lib/server';
 import { formatsOf } from './formatsOf';
@@ -16,6 +17,7 @@ export const load: PageServerLoad = ({ request }) => {
 	const ledger = getLedger();
 	return {
 		builds: programmeRows(ledger),
+		stories: programmeStories(ledger, formatsOf(request)),
 		example: exampleState(ledger),
 		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
 		ridesWithOpenMarks: openMarks(ledger).size,

@@ -29,6 +29,7 @@ export { listWheels, wheelView } from './hardware/wheelViews';
 
 export { comparison } from './rates/comparison';
 export { falseAlarms } from './rates/falseAlarms';
+export { programmeStories, type ProgrammeStory } from './rates/programmeStories';
 export { programmeRows, programmeRows as listBuilds } from './rates/programmeRows';
 
 export { answerRiderMark } from './marks/markAnswers';
