@@ -51,6 +51,7 @@ export { recordVerdict, undoVerdict, type SeenEvent, type VerdictInput } from '.
 export { assignRide } from './rides/assignRide';
 export { decideTwin, restoreRide, withdrawRide } from './rides/changeRide';
 export type { AnswerName, RideAnswers } from './rides/rideAnswers';
+export { correctRideClock } from './rides/correctRideClock';
 export { joinRide, splitRide } from './rides/splitRide';
 export { SURFACES, type Surface } from './rides/surfaces';
 export { listRides, type RideKey, type RideQuery } from './rides/listRides';

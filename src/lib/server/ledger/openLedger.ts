@@ -3,6 +3,7 @@ import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { LedgerRefusal } from '../refusal';
 import { backupBeforeMigration } from './backupBeforeMigration';
+import { openingRefusal } from './openingRefusal';
 import { migrate, refuseNewer, versionOf, type Migration } from './migrate';
 import { CHANNEL_MIGRATIONS, LEDGER_MIGRATIONS } from './migrations';
 
@@ -31,11 +32,19 @@ const BUSY_TIMEOUT_MS = 10_000;
  * Opens the ledger in a folder; makes the folder and an empty ledger when there is none and `migrate` is
  * set. Several processes may have the same ledger open.
  *
- * @throws LedgerRefusal folder-not-writable, newer-ledger, ledger-in-use (while migrating) or
- *   ledger-not-migrated; nothing was changed then
+ * @throws LedgerRefusal folder-not-writable, disk-full, ledger-damaged, newer-ledger, ledger-in-use (while
+ *   migrating) or ledger-not-migrated; nothing was changed then
  */
 export function openLedger(folder: string, options: OpenOptions): Ledger {
 	makeFolders(folder);
+	try {
+		return openIn(folder, options);
+	} catch (error) {
+		throw openingRefusal(error, folder);
+	}
+}
+
+function openIn(folder: string, options: OpenOptions): Ledger {
 	const ledgerFile = join(folder, 'ledger.sqlite');
 	const channelFile = join(folder, 'channels.sqlite');
 	if (options.migrate) {

@@ -1,5 +1,6 @@
 import { buildOfRide, type BuildOfRide, type FittedPeriod } from '$lib/hardware/buildOfRide';
 import { ridePartBuilds, type RidePartBuild } from '$lib/hardware/ridePartBuilds';
+import { clockLooksWrong } from '$lib/ride/clockLooksWrong';
 import { listPeriods } from '../hardware/periodRows';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
@@ -14,6 +15,10 @@ interface StoredRide {
 	sha256: string;
 	fileName: string;
 	startMs: number;
+	/** what the recording said, once a person corrected or confirmed it; null = nobody did */
+	recordedStartMs: number | null;
+	/** when it became a ride */
+	takenMs: number;
 	durationS: number;
 	localOffsetS: number | null;
 	fileTrainer: number | null;
@@ -61,6 +66,7 @@ export interface RideFacts extends StoredRide {
 }
 
 const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS startMs,
+	r.recorded_start_ms AS recordedStartMs, r.created_ms AS takenMs,
 	r.duration_s AS durationS, r.local_offset_s AS localOffsetS, r.file_trainer AS fileTrainer,
 	r.motor_assisted AS motorAssisted, r.motor_said AS motorSaid, r.trainer, r.wet, r.surface,
 	r.load_kg AS loadKg, r.laps_mean_slips AS lapsMeanSlips, r.bike_id AS bikeId, r.wheel_id AS wheelId,
@@ -74,6 +80,13 @@ const SELECT = `SELECT r.id, r.sha256, r.file_name AS fileName, r.started_ms AS 
 	LEFT JOIN derivation d ON d.ride_id = r.id AND d.version = @version
 	LEFT JOIN person p ON p.id = r.rider_id
 	LEFT JOIN ride t ON t.id = r.twin_of`;
+
+/** Whether a person has to say when it was; the invented rides keep their dates, whatever this machine's clock says. */
+export function rideClockOdd(
+	ride: Pick<StoredRide, 'startMs' | 'recordedStartMs' | 'takenMs' | 'example'>
+): boolean {
+	return ride.recordedStartMs === null && ride.example === 0 && clockLooksWrong(ride.startMs, ride.takenMs);
+}
 
 /** Every ride, or every one on a wheel, in order of its start. */
 export function allRideFacts(ledger: Ledger, onWheelId?: number): readonly RideFacts[] {
@@ -128,6 +141,7 @@ function withBuilds(
 			trainer: (ride.trainer ?? ride.fileTrainer) === 1,
 			motorAssisted: (ride.motorSaid ?? ride.motorAssisted) === 1,
 			twin: ride.twinId === null ? null : { fileName: ride.twinFileName ?? '', decision: ride.twinDecision },
+			clockOdd: rideClockOdd(ride),
 			analysed: ride.analysed === 1,
 			analysisFailure: ride.analysisFailure
 		});

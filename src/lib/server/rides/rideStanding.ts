@@ -14,6 +14,8 @@ export interface StandingFacts {
 		readonly fileName: string;
 		readonly decision: 'same recording' | 'different ride' | null;
 	} | null;
+	/** the recording's clock looks wrong and nobody has said when it was */
+	readonly clockOdd?: boolean;
 	/** false while the current analysis version has no result for it */
 	readonly analysed: boolean;
 	/** why the current analysis version could not give one; null = it may still come */
@@ -47,7 +49,10 @@ export function rideStanding(facts: StandingFacts): Standing {
 	if (facts.parts.some(({ amount }) => amount === null))
 		return standing('left out', 'it is split, and its parts have not been measured by this analysis yet');
 	const build = facts.parts.length > 0 ? partQuestions(facts.parts) : buildQuestions(facts.build);
-	const needs = [...(twin ? [twinQuestion(twin.fileName)] : []), ...build];
+	const clock = facts.clockOdd
+		? ["The recording's clock looks wrong: when did the ride begin? Say so on its page."]
+		: [];
+	const needs = [...clock, ...(twin ? [twinQuestion(twin.fileName)] : []), ...build];
 	if (needs.length > 0) return { state: 'needs an answer', reason: null, needs };
 	return { state: 'counted', reason: null, needs };
 }

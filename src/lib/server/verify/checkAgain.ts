@@ -77,7 +77,7 @@ function drawRides(
 		.sort((a, b) => (a.drawn < b.drawn ? -1 : 1))
 		.slice(0, sample);
 	const read = database.prepare<[number, number], StoredResult>(
-		`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, r.started_ms AS startedMs,
+		`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, coalesce(r.recorded_start_ms, r.started_ms) AS startedMs,
 			s.total_m AS totalM, s.observed_m AS observedM, s.driven_m AS drivenM, d.detail
 		FROM ride r JOIN result s ON s.ride_id = r.id AND s.version = ?
 		JOIN result_detail d ON d.ride_id = s.ride_id AND d.version = s.version WHERE r.id = ?`

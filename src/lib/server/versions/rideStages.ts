@@ -2,6 +2,7 @@ import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import { insertionStage, type InsertionStage } from '../insertions/insertionView';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { rideClockOdd } from '../rides/rideFacts';
 import type { Instant } from '../views';
 import { remember } from '../ledger/remember';
 import { bikeFacts } from '../queue/bikeFacts';
@@ -16,24 +17,34 @@ export interface RideStages {
 	waitsForVersion: number | null;
 	/** when and why its file was erased: its figures stand, nothing can be made again; null = it was not */
 	erased: { at: Instant; reason: string } | null;
+	/** what the recording's clock said, and whether a person has to say when it was */
+	clock: { looksWrong: boolean; recordedAt: Instant; startedAt: Instant };
 	/** null while the current version has no result */
 	insertion: InsertionStage | null;
 }
+
+type Clock = Parameters<typeof rideClockOdd>[0];
 
 /** How far the ledger has come with a ride beyond what its page shows; null when there is no such ride. */
 export function rideStages(ledger: Ledger, rideId: number): RideStages | null {
 	const version = currentVersion(ledger);
 	const ride = ledger.database
-		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null; erased: number }>(
+		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null; erased: number } & Clock>(
 			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
 				(SELECT max(version) FROM result WHERE ride_id = r.id AND version > @version) AS newer,
-				EXISTS (SELECT 1 FROM erased_source WHERE sha256 = r.sha256) AS erased
+				EXISTS (SELECT 1 FROM erased_source WHERE sha256 = r.sha256) AS erased,
+				r.recorded_start_ms AS recordedStartMs, r.created_ms AS takenMs, r.example
 			FROM ride r LEFT JOIN result s ON s.ride_id = r.id AND s.version = @version WHERE r.id = @rideId`
 		)
 		.get({ version, rideId });
 	if (!ride) return null;
 	return {
 		erased: erasedOf(ledger, rideId),
+		clock: {
+			looksWrong: rideClockOdd(ride),
+			recordedAt: toInstant(ride.recordedStartMs ?? ride.startMs),
+			startedAt: toInstant(ride.startMs)
+		},
 		again: ride.facts === null || ride.erased ? null : againOf(ledger, rideId, version, ride.facts, ride),
 		waitsForVersion: ride.facts === null ? ride.newer : null,
 		insertion: insertionStage(ledger, rideId, version)

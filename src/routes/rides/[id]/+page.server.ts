@@ -3,6 +3,7 @@ import {
 	answerRiderMark,
 	assignRide,
 	bikesToChoose,
+	correctRideClock,
 	decideTwin,
 	disputes,
 	getLedger,
@@ -23,6 +24,7 @@ import {
 	withdrawRide
 } from '$lib/server';
 import { actorOf, answered, neededId, pathId, text } from '../../forms';
+import { workshopInstant } from '../../fitting';
 import { answersOf, reasonOf, seenVerdict, twinDecisionOf } from './answersOf';
 import { lapAnswerOf, lapMeaningOf } from './lapAnswers';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
@@ -90,6 +92,9 @@ export const actions: Actions = {
 		const { answers, seen } = answersOf(form);
 		assignRide(ledger, actor, rideId, answers, seen);
 	}),
+	clock: write((ledger, actor, form, rideId) =>
+		correctRideClock(ledger, actor, rideId, text(form, 'right') ? null : workshopInstant(form, 'start'))
+	),
 	split: write((ledger, actor, _form, rideId) => splitRide(ledger, actor, rideId)),
 	join: write((ledger, actor, _form, rideId) => joinRide(ledger, actor, rideId)),
 	laps: write((ledger, actor, form, rideId) =>
