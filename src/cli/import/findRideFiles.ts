@@ -2,7 +2,7 @@ import { LedgerRefusal } from '$lib/server';
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
-const RIDE_FILE = /\.(fit|tcx|gpx|csv)$/i;
+const RIDE_FILE = /\.(fit|tcx|gpx|csv)(\.gz)?$/i;
 
 /**
  * The ride files that a path stands for: a file named by itself whatever it is called; of a folder, all

@@ -5,31 +5,36 @@ import { decodeTcx } from './decodeTcx';
 import { recogniseFormat } from './recogniseFormat';
 import { refusal } from './refusal';
 import { RideRefused, type Ride } from './ride';
+import { isGzip, unpackGzip } from './unpackGzip';
 
 /**
  * Reads a ride file of any format that is known.
- * @param bytes the file as it was uploaded; its format is told from them, never from the name
+ * @param bytes the file as it was uploaded, packed with gzip or not; its format is told from them, never from the name
  * @param fileName for the engineer's detail only
  * @returns the ride
  * @throws RideRefused with a code, a sentence for the rider and a detail for the engineer
  */
 export async function decodeRide(bytes: Uint8Array, fileName: string): Promise<Ride> {
 	try {
-		switch (recogniseFormat(bytes)) {
-			case 'fit':
-				return await decodeFit(bytes);
-			case 'tcx':
-				return await decodeTcx(bytes);
-			case 'gpx':
-				return await decodeGpx(bytes);
-			case 'logger-csv':
-				return await decodeLoggerCsv(bytes);
-			default:
-				throw refusal('not-a-ride-file', `${bytes.length} bytes, first ${firstBytes(bytes)}`);
-		}
+		return await decodeKnown(isGzip(bytes) ? await unpackGzip(bytes) : bytes);
 	} catch (error) {
 		if (!(error instanceof RideRefused)) throw error;
 		throw new RideRefused(error.code, error.sentence, `${fileName}: ${error.detail}`);
+	}
+}
+
+async function decodeKnown(bytes: Uint8Array): Promise<Ride> {
+	switch (recogniseFormat(bytes)) {
+		case 'fit':
+			return await decodeFit(bytes);
+		case 'tcx':
+			return await decodeTcx(bytes);
+		case 'gpx':
+			return await decodeGpx(bytes);
+		case 'logger-csv':
+			return await decodeLoggerCsv(bytes);
+		default:
+			throw refusal('not-a-ride-file', `${bytes.length} bytes, first ${firstBytes(bytes)}`);
 	}
 }
 
