@@ -56,7 +56,7 @@ describe('nextStep', () => {
 		expect(nextStep(build({ rides: 0 })).action).toBe('Upload rides');
 		const open = nextStep(build({ counted: counted(2, rate(1, 1, 0, 5), rate(3, 3, 1, 9)) }));
 		expect(open.sentence).toBe('2 events wait for a person to confirm or reject.');
-		expect(open.href).toBe('/builds/7#unreviewed');
+		expect(open.href).toBe('/review');
 		expect(nextStep(build({})).href).toBe('/compare');
 	});
 

@@ -70,7 +70,7 @@ function shareOf(rows: readonly Row[], right: Row['answer']): MeasuredShare {
 	return { right: of, shown: rows.length, lower, upper };
 }
 
-/** How much lies before a reviewer, and how many of his answers were given today and ever. */
+/** How much lies before a reviewer, and how many events and probes that person has answered so far. */
 export function reviewProgress(
 	ledger: Ledger,
 	personId: number
