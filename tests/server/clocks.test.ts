@@ -118,7 +118,7 @@ describe("the ledger's own clock, set back", () => {
 		const trail = rowsOf(test.ledger, 'SELECT id, at_ms FROM trail ORDER BY id');
 		expect(trail.at(-1)!.at_ms).toBe(test.clock.ms);
 		expect(trail.some(({ at_ms }) => at_ms === taken)).toBe(true);
-		expect(wheelHistory(test.ledger, wheelId)).toBeTruthy();
+		expect(wheelHistory(test.ledger, wheelId)!.rides.map(({ rideId }) => rideId)).toEqual([first, second]);
 	});
 
 	it('does not keep a lease for ever that was taken by a clock ahead', () => {
