@@ -6,6 +6,7 @@ import { factorWords, type FactorFigures } from '$lib/ui/factorWords';
 import { intervalWords } from '$lib/ui/intervalWords';
 import { trendTestWords, trendWords } from '$lib/ui/trendWords';
 
+const NOT_RIDDEN = { fromNm: null, highestNm: null, aboveM: 0, aboveHighestM: 0, slipsWithoutTorque: 0 };
 const formats = createFormats('en-GB', 'UTC');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
 
@@ -46,7 +47,7 @@ function against(change: object = {}, ratioChange: object = {}): AgainstReferenc
 			...change
 		}
 	};
-	return { buildId: 2, build: 'New', decides: told, asFound: told, corrected: null };
+	return { buildId: 2, build: 'New', decides: told, asFound: told, coverage: NOT_RIDDEN, corrected: null };
 }
 
 describe('againstWords', () => {

@@ -13,7 +13,7 @@ import {
 	withdrawRide,
 	type ComparisonPolicy
 } from '$lib/server';
-import { torqueCoverage } from '$lib/server/report/torqueCoverage';
+import { torqueCoverage } from '$lib/server/evidence/torqueCoverage';
 import { createFormats } from '$lib/ui/formats';
 import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../testLedger';
 

@@ -17,6 +17,8 @@ import { foundTallies } from './foundTallies';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
 import { pickUpRate, type PickUpRate } from './pickUpRate';
 import { setAgainst, type SetAgainst } from './setAgainst';
+import { torqueCoverage, type TorqueCoverage } from './torqueCoverage';
+import { torqueCurve, type TorqueCurve } from './torqueCurve';
 
 /** What a person chose on the page; printed with it. */
 export interface ComparisonPolicy {
@@ -51,6 +53,8 @@ export interface BuildTold {
 	readonly overAge: readonly BinnedRate[];
 	readonly overTorque: readonly BinnedRate[];
 	readonly overHours: readonly BinnedRate[];
+	/** slips per power stroke against hub torque */
+	readonly torqueCurve: TorqueCurve;
 	readonly life: LifeOfBuild;
 	readonly dependsOn: DependsOn;
 	/** a kind of their own, in no rate of slips */
@@ -71,6 +75,8 @@ export interface AgainstReference {
 	readonly decides: SetAgainst;
 	/** unreviewed events count as slips of both */
 	readonly asFound: SetAgainst;
+	/** how much of the build was ridden at the torque at which the reference slipped, as charts count */
+	readonly coverage: TorqueCoverage;
 	/** both sides corrected for what was not found; null unless asked for and possible on both */
 	readonly corrected: {
 		readonly decides: CorrectedRatios;
@@ -148,11 +154,12 @@ function compute(
 	const binM = binWidthM(Math.max(0, ...evidence.map(endOf)));
 	const [reference, ...others] = evidence;
 	const factors = policy.detection === 'corrected' ? factorsOf(ledger, evidence, policy.unit) : null;
+	const tolds = evidence.map((build) => toldOf(build, reference, policy, binM));
 	return {
 		policy,
 		binM,
 		builds: evidence.map((build, place) => {
-			const told = toldOf(build, reference, policy, binM);
+			const told = tolds[place];
 			const factor = factors?.[place] ?? null;
 			return {
 				...told,
@@ -179,6 +186,7 @@ function compute(
 				build: build.build,
 				decides,
 				asFound,
+				coverage: torqueCoverage(tolds[0], tolds[place + 1]),
 				corrected: own && its ? { decides: corrected(decides), asFound: corrected(asFound) } : null
 			};
 		})
@@ -225,6 +233,7 @@ function toldOf(
 		overAge: ratesOverAge(build.rides, binM, shown),
 		overTorque: ratesOverTorque(build.rides, shown),
 		overHours: ratesOverHours(build.rides, shown),
+		torqueCurve: torqueCurve(build, shown),
 		life: lifeOfBuild(build, shown),
 		dependsOn: dependsOn(build, shown),
 		pickUps: pickUpRate(build.rides)

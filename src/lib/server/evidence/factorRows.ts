@@ -1,19 +1,13 @@
 import type { FactorRow } from '$lib/reliability/poissonRegression';
-import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { RATE_UNIT_M } from '../rates/countView';
 import type { Counting } from './binnedRates';
 import type { EvidenceRide } from './buildEvidence';
 import { countedSlips } from './countedSlips';
+import { torqueOfBin } from './torqueOfBin';
 
 interface Rider {
 	readonly id: number;
 	readonly code: string;
-}
-
-/** middle of a torque bin, in units of 10 Nm; the open one counts from its lower edge */
-function torqueOf(torqueBin: number): number {
-	const from = HUB_TORQUE_EDGES_NM[torqueBin];
-	return (from + (HUB_TORQUE_EDGES_NM[torqueBin + 1] ?? from)) / 20;
 }
 
 /** The rider with most observed distance, whom the others are set against, and the others. */
@@ -56,7 +50,7 @@ export function cellRows(
 			.map(({ torqueBin, ratio, gear, observedM }) => ({
 				count: slips.filter((slip) => slip.torqueBin === torqueBin && slip.gear === gear).length,
 				exposure: observedM / RATE_UNIT_M,
-				values: [torqueOf(torqueBin), ratio!, age, wet, ...warmth, ...of]
+				values: [torqueOfBin(torqueBin) / 10, ratio!, age, wet, ...warmth, ...of]
 			}));
 	});
 }

@@ -9,6 +9,7 @@ export const CHART_NAMES = [
 	'over-age',
 	'over-torque',
 	'over-hours',
+	'torque-curve',
 	'mean-slips',
 	'slips-over-distance'
 ] as const;
@@ -38,6 +39,31 @@ const TABLES: Readonly<Record<ChartName, Table>> = {
 	'over-age': ({ builds, policy }) => binned(builds, 'overAge', ageColumn(policy), 1000),
 	'over-torque': ({ builds }) => binned(builds, 'overTorque', 'mean_hub_torque_nm', 1),
 	'over-hours': ({ builds }) => binned(builds, 'overHours', 'hours_of_the_ride', 1),
+	'torque-curve': ({ builds }) => [
+		['build', 'line', 'mean_hub_torque_nm', 'slips', 'power_strokes', 'per_10000_strokes', 'lower', 'upper'],
+		...builds.flatMap(({ name, torqueCurve: { points, smooth } }) => [
+			...points.map(({ fromNm, slips, strokes, neverFalling }): Cell[] => [
+				name,
+				'never falling, from',
+				fromNm,
+				slips,
+				strokes,
+				neverFalling,
+				null,
+				null
+			]),
+			...smooth.map(({ torqueNm, value, lower, upper }): Cell[] => [
+				name,
+				'smooth, at',
+				torqueNm,
+				null,
+				null,
+				value,
+				lower,
+				upper
+			])
+		])
+	],
 	'mean-slips': ({ builds, policy }) => [
 		['build', ageColumn(policy), 'mean_slips_of_one_wheel', 'lower', 'upper'],
 		...builds.flatMap(({ name, life }) =>

@@ -16,7 +16,7 @@ import { falseAlarms } from '../rates/falseAlarms';
 import type { FalseAlarmsView, Instant } from '../views';
 import { reportRelease, type ReportRelease } from './reportRelease';
 import { reportRides, type ReportRides } from './reportRides';
-import { torqueCoverage, type TorqueCoverage } from './torqueCoverage';
+import { torqueCoverage, type TorqueCoverage } from '../evidence/torqueCoverage';
 
 export interface ReportBuild {
 	readonly id: number;

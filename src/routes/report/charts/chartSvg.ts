@@ -3,6 +3,7 @@ import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
+import TorqueCurve from '$lib/charts/TorqueCurve.svelte';
 import type { BuildAgainstBuild, ChartName } from '$lib/server';
 import type { ComparisonView } from '$lib/server/views';
 import type { Formats } from '$lib/ui/formats';
@@ -71,6 +72,15 @@ export function chartSvg(
 			['CumulativeCurve'],
 			said
 		);
+	}
+	if (name === 'torque-curve') {
+		const said = `Slips in 10,000 observed power strokes against mean hub torque: steps that never fall, and S-curves with 95 % limits. ${names}. ${counted}`;
+		const curves = told.builds.map(({ name: of, torqueCurve: { points, smooth } }) => ({
+			name: of,
+			points,
+			smooth
+		}));
+		return standaloneSvg(TorqueCurve, { label: said, curves, width: WIDTH, formats }, ['TorqueCurve'], said);
 	}
 	const observedM = sum(lines, ({ observed }) => sum(observed, ({ fromM, toM }) => toM - fromM));
 	const said = `Counted slips against the distance since fitting, on ${formats.km(observedM)} observed. ${names}.`;

@@ -7,5 +7,6 @@ export const CHART_TITLES: readonly { readonly name: ChartName; readonly title: 
 	{ name: 'slips-over-distance', title: 'Counted slips over distance' },
 	{ name: 'over-age', title: 'Rate over distance' },
 	{ name: 'over-torque', title: 'Rate by hub torque' },
+	{ name: 'torque-curve', title: 'Slips in a power stroke against hub torque' },
 	{ name: 'over-hours', title: 'Rate by hour of the ride' }
 ];

@@ -1,4 +1,4 @@
-import type { BuildTold } from '../evidence/buildAgainstBuild';
+import type { BuildTold } from './buildAgainstBuild';
 
 /** How much the new build was ridden at the hub torque at which the old one slipped. */
 export interface TorqueCoverage {
