@@ -22,12 +22,13 @@ export function canvasInks(element: () => Element | undefined): { readonly curre
 		void scheme;
 		const found = element();
 		const style = found ? getComputedStyle(found) : null;
-		const token = (name: string, otherwise: string) => style?.getPropertyValue(name).trim() || otherwise;
+		// before there is an element nothing is drawn
+		const token = (name: string) => style?.getPropertyValue(name).trim() ?? '';
 		return {
-			ink: token('--ink', '#000'),
-			soft: token('--rule-strong', '#777'),
-			accent: token('--accent', '#606'),
-			wash: token('--accent-wash', '#6063')
+			ink: token('--ink'),
+			soft: token('--rule-strong'),
+			accent: token('--accent'),
+			wash: token('--accent-wash')
 		};
 	});
 	return {

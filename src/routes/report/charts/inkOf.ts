@@ -5,7 +5,7 @@ const PRINTED: Readonly<Record<string, string>> = {
 	ink: '#000',
 	soft: '#333',
 	rule: '#999',
-	'rule-strong': '#555',
+	'rule-strong': '#5a5a5a',
 	accent: '#5c1c52',
 	'accent-wash': '#7b2d6f26'
 };

@@ -1,5 +1,6 @@
 import type { Component } from 'svelte';
 import { render } from 'svelte/server';
+import { inkOf } from './inkOf';
 import { styleOfChart } from './styleOfChart';
 
 /** Sources of the chart components, for their style blocks. */
@@ -32,7 +33,7 @@ export function standaloneSvg<Props extends Record<string, unknown>>(
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="'Source Sans 3', system-ui, sans-serif" role="img">`,
 		`<title>${escaped(title)}</title>`,
 		`<style>${style}</style>`,
-		`<rect width="${width}" height="${height}" fill="#fff" stroke="none"/>`,
+		`<rect width="${width}" height="${height}" fill="${inkOf('ground')}" stroke="none"/>`,
 		inner,
 		'</svg>\n'
 	].join('\n');
