@@ -121,10 +121,10 @@ function fill(file: string): void {
 			VALUES (2, 1, 1, ?, 'bench', ?, 0)`
 		).run(JSON.stringify(CRITERIA), riders[0]);
 		const version = currentVersion(database);
-		const source = run(`INSERT INTO source VALUES (?, 1, 'a.fit', 0, ?)`);
+		const source = run(`INSERT INTO source VALUES (?, 1, 'a.fit', ?, ?)`);
 		const ride = run(
 			`INSERT INTO ride (id, sha256, file_name, format, started_ms, duration_s, wet, wheel_id, rider_id, created_ms)
-			VALUES (?, ?, 'a.fit', 'fit', ?, 7200, ?, ?, ?, 0)`
+			VALUES (?, ?, 'a.fit', 'fit', ?, 7200, ?, ?, ?, ?)`
 		);
 		const result = run(
 			'INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms) VALUES (?, ?, 50000, 33000, 40000, 0)'
@@ -146,15 +146,19 @@ function fill(file: string): void {
 		const edges = [0, 4, 8, 12, 16, 20, 25, 30, 40];
 		for (let id = 1; id <= RIDES; id++) {
 			const sha = id.toString(16).padStart(64, '0');
-			source.run(sha, riders[0]);
+			const startedMs = startMs + id * stepMs;
+			// handed in on the next day: a file older than its ride would have a clock that looks wrong
+			const takenMs = startedMs + 24 * 3_600_000;
+			source.run(sha, takenMs, riders[0]);
 			const isOld = id <= RIDES / 2;
 			ride.run(
 				id,
 				sha,
-				startMs + id * stepMs,
+				startedMs,
 				draw.below(2),
 				1 + (id % WHEELS),
-				riders[draw.below(riders.length)]
+				riders[draw.below(riders.length)],
+				takenMs
 			);
 			result.run(id, version);
 			detail.run(id, version);

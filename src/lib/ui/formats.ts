@@ -1,3 +1,5 @@
+import { dateFormat, numberFormat } from './intlFormats';
+
 /**
  * How this user reads numbers and instants: one locale (the browser's, told to the server as well, so
  * that both render the same words) and one zone (the workshop's). Pages and charts get it from the
@@ -36,17 +38,10 @@ export function createFormats(locale: string, zone: string): Formats {
 	const known = knownLocale(locale);
 	const timeZone = knownZone(zone);
 	const decimals = (value: number, digits: number) =>
-		Number.isFinite(value)
-			? new Intl.NumberFormat(known, {
-					minimumFractionDigits: digits,
-					maximumFractionDigits: digits
-				}).format(value)
-			: 'not known';
+		Number.isFinite(value) ? numberFormat(known, digits).format(value) : 'not known';
 	const kmNumber = (metres: number) => decimals(metres / 1000, Math.abs(metres) < 99_950 ? 1 : 0);
 	const dateTimeIn = (instant: string | number, where: string) =>
-		new Intl.DateTimeFormat(known, { dateStyle: 'medium', timeStyle: 'short', timeZone: where }).format(
-			new Date(instant)
-		);
+		dateFormat(known, where, true).format(new Date(instant));
 	return {
 		locale: known,
 		zone: timeZone,
@@ -57,8 +52,7 @@ export function createFormats(locale: string, zone: string): Formats {
 		share: (value) => share(value, known),
 		clock,
 		dateTime: (instant) => dateTimeIn(instant, timeZone),
-		date: (instant) =>
-			new Intl.DateTimeFormat(known, { dateStyle: 'medium', timeZone }).format(new Date(instant)),
+		date: (instant) => dateFormat(known, timeZone, false).format(new Date(instant)),
 		rideTime: (instant, offsetMin) =>
 			offsetMin === null
 				? dateTimeIn(instant, timeZone)
@@ -80,7 +74,7 @@ function share(value: number, locale: string): string {
 	// what is only nearly all or nearly nothing must not read as all or nothing
 	const whole = Math.round(value * 100);
 	const percent = value < 1 && whole === 100 ? 99 : value > 0 && whole === 0 ? 1 : whole;
-	return `${new Intl.NumberFormat(locale).format(percent)}\u00a0%`;
+	return `${numberFormat(locale, 0).format(percent)}\u00a0%`;
 }
 
 function clock(seconds: number, tenths = false): string {

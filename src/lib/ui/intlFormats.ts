@@ -1,0 +1,43 @@
+/** the browser's language comes from outside: more different ones than this and the oldest are let go */
+const KEPT = 200;
+
+/**
+ * A format for numbers with fixed decimals. Making one takes a hundred times as long as writing a number with it,
+ * and a page writes thousands: they are kept.
+ *
+ * @param locale canonical BCP 47 tag; @param digits 0 to 20
+ * @example numberFormat('de-CH', 1).format(1234.56) // "1’234.6"
+ */
+export const numberFormat = kept(
+	(locale: string, digits: number) =>
+		new Intl.NumberFormat(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits })
+);
+
+/**
+ * A format for days, with the time of day or without.
+ *
+ * @param locale canonical BCP 47 tag; @param timeZone IANA zone
+ */
+export const dateFormat = kept(
+	(locale: string, timeZone: string, withTime: boolean) =>
+		new Intl.DateTimeFormat(locale, {
+			dateStyle: 'medium',
+			...(withTime ? { timeStyle: 'short' } : {}),
+			timeZone
+		})
+);
+
+function kept<Asked extends readonly (string | number | boolean)[], Format>(
+	make: (...asked: Asked) => Format
+): (...asked: Asked) => Format {
+	const made = new Map<string, Format>();
+	return (...asked) => {
+		const name = asked.join(' ');
+		let format = made.get(name);
+		if (!format) {
+			if (made.size >= KEPT) made.delete(made.keys().next().value!);
+			made.set(name, (format = make(...asked)));
+		}
+		return format;
+	};
+}
