@@ -21,6 +21,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/help': { read: 'anyone', write: 'engineer' },
 	'/words': { read: 'anyone', write: 'engineer' },
 	'/recording': { read: 'anyone', write: 'engineer' },
+	// shown by the development server alone
+	'/design': { read: 'anyone', write: 'owner' },
 	'/first-look': { read: 'rider', write: 'engineer' },
 	'/first-look/[step]': { read: 'rider', write: 'engineer' },
 	'/rides': { read: 'rider', write: 'rider' },
