@@ -3,7 +3,14 @@ import type { Formats } from './formats';
 /** How the rate goes along with one circumstance; the server's view fits. */
 export interface FactorFigures {
 	readonly factor:
-		'hub torque' | 'gear' | 'age' | 'wet' | 'device temperature' | 'rider' | 'hour of the ride';
+		| 'hub torque'
+		| 'gear'
+		| 'picking up'
+		| 'age'
+		| 'wet'
+		| 'device temperature'
+		| 'rider'
+		| 'hour of the ride';
 	readonly rider: string | null;
 	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few' | 'not recorded';
 	readonly ratio: number | null;
@@ -20,6 +27,7 @@ const SHOWN_AT = 0.05;
 const MEANING = {
 	'hub torque': { step: '10 Nm more at the hub', hint: 'ratchet: ring, pawls or toothed rings' },
 	gear: { step: 'a proportion of chainring to sprocket larger by 1', hint: 'chain and sprockets' },
+	'picking up': { step: 'one pick-up more on each km', hint: 'spring, pawls or grease' },
 	age: { step: '100 km more of age', hint: 'wear' },
 	wet: { step: 'wet instead of dry', hint: 'grease and seals' },
 	'device temperature': { step: '10 °C warmer at the device', hint: 'grease that stiffens in the cold' },

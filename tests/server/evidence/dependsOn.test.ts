@@ -144,3 +144,31 @@ test("The device's temperature is asked about where rides recorded it, and only 
 	expect(temperature.pValue!).toBeLessThan(0.05);
 	expect(cold.temperatureShare).toBe(1);
 });
+
+test('Slips that go along with picking up are told as such, riders and roads being mixed', () => {
+	const base = drawn(() => 3);
+	// rides with many pick-ups: four slips more in every second of them
+	const rides = base.rides.map((one, index) => {
+		const often = Math.floor(index / 2) % 2 === 1;
+		return {
+			...one,
+			cells: one.cells.map((told, place) => ({
+				...told,
+				observedPickUps: place === 0 ? (often ? 120 : 20) : 0
+			})),
+			events: often
+				? [
+						...one.events,
+						...[0, 1, 2, 3].map((place) =>
+							slip({ torqueBin: [1, 4, 7, 1][place], startS: 4000 + 60 * place })
+						)
+					]
+				: one.events
+		};
+	});
+	const told = factor(dependsOn(build(rides), COUNTING), 'picking up');
+	expect(told.kind).toBe('fit');
+	expect(told.lower!).toBeGreaterThan(1);
+	expect(told.pValue!).toBeLessThan(0.05);
+	expect(factor(dependsOn(base, COUNTING), 'picking up').kind).toBe('constant');
+});

@@ -17,6 +17,7 @@ import { foundTallies } from './foundTallies';
 import { lifeOfBuild, type LifeOfBuild } from './lifeOfBuild';
 import { pickUpRate, type PickUpRate } from './pickUpRate';
 import { setAgainst, type SetAgainst } from './setAgainst';
+import { sprocketRates, type SprocketRates } from './sprocketRates';
 import { torqueCoverage, type TorqueCoverage } from './torqueCoverage';
 import { torqueCurve, type TorqueCurve } from './torqueCurve';
 
@@ -57,6 +58,7 @@ export interface BuildTold {
 	readonly torqueCurve: TorqueCurve;
 	readonly life: LifeOfBuild;
 	readonly dependsOn: DependsOn;
+	readonly bySprocket: SprocketRates;
 	/** a kind of their own, in no rate of slips */
 	readonly pickUps: PickUpRate;
 	/** null = no ride of it says that laps mean slips */
@@ -236,6 +238,7 @@ function toldOf(
 		torqueCurve: torqueCurve(build, shown),
 		life: lifeOfBuild(build, shown),
 		dependsOn: dependsOn(build, shown),
+		bySprocket: sprocketRates(build, shown),
 		pickUps: pickUpRate(build.rides)
 	};
 }

@@ -15,6 +15,7 @@ import { cellRows, hourRows, riderFactors, temperatureRecorded } from './factorR
 export const FACTORS = [
 	'hub torque',
 	'gear',
+	'picking up',
 	'age',
 	'wet',
 	'device temperature',
@@ -34,7 +35,7 @@ export interface FactorView {
 	 * distance to be asked
 	 */
 	readonly kind: 'fit' | 'unbounded' | 'inseparable' | 'constant' | 'too few' | 'not recorded';
-	/** times the rate: for 10 Nm, 1 of ratio, 100 km, wet against dry, 10 degrees warmer, this rider, one hour more; null unless `fit` */
+	/** times the rate: for 10 Nm, 1 of ratio, a pick-up more on each km, 100 km, wet against dry, 10 degrees warmer, this rider, one hour more; null unless `fit` */
 	readonly ratio: number | null;
 	readonly lower: number | null;
 	readonly upper: number | null;
@@ -62,14 +63,14 @@ const LEAST_TEMPERATURE_SHARE = 0.5;
 
 /**
  * With what the slips of a build go along, each circumstance adjusted for the others by their exposure. Torque,
- * gear, age, wet, temperature and rider are fitted together; the hour by itself beside age and wet, since torque and hour
+ * gear, pick-ups a km of the ride, age, wet, temperature and rider are fitted together; the hour by itself beside age and wet, since torque and hour
  * are not stored together. It reads as a hint for the workbench and never as a cause.
  */
 export function dependsOn(evidence: BuildEvidence, counting: Counting): DependsOn {
 	const riders = riderFactors(evidence.rides);
 	const { share: temperatureShare } = temperatureRecorded(evidence.rides);
 	const withTemperature = temperatureShare >= LEAST_TEMPERATURE_SHARE;
-	const first = withTemperature ? 5 : 4;
+	const first = withTemperature ? 6 : 5;
 	const cells = cellRows(evidence.rides, riders.others, counting, withTemperature);
 	const hours = hourRows(evidence.rides, counting);
 	const scatter = dispersion(unitsOf(evidence.rides, counting));
@@ -77,10 +78,10 @@ export function dependsOn(evidence: BuildEvidence, counting: Counting): DependsO
 	const together = fitOf(cells, spread);
 	const byHour = fitOf(hours, spread);
 	const asked: Omit<FactorView, 'pValue'>[] = [
-		...(['hub torque', 'gear', 'age', 'wet'] as const).map((factor, place) =>
+		...(['hub torque', 'gear', 'picking up', 'age', 'wet'] as const).map((factor, place) =>
 			viewOf(factor, null, together, place)
 		),
-		...(withTemperature ? [viewOf('device temperature', null, together, 4)] : []),
+		...(withTemperature ? [viewOf('device temperature', null, together, 5)] : []),
 		...riders.others.map((rider, place) => viewOf('rider', rider.code, together, first + place)),
 		viewOf('hour of the ride', null, byHour, 0)
 	];

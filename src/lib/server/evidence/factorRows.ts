@@ -27,7 +27,7 @@ export function riderFactors(rides: readonly EvidenceRide[]): { reference: strin
 
 /**
  * One row for each torque, gear and ride with observed distance: slips, observed distance in units of 100 km,
- * and [torque in 10 Nm, ratio, age in 100 km, wet, temperature in 10 degrees if asked, one column a rider]. Where torque or gear is not known there
+ * and [torque in 10 Nm, ratio, pick-ups a km of the ride, age in 100 km, wet, temperature in 10 degrees if asked, one column a rider]. Where torque or gear is not known there
  * is no row: nothing may be filed at a torque of 0. Whether it was wet and nobody said is taken as the share
  * of wet distance; a temperature that was not recorded as the mean of those that were.
  */
@@ -44,15 +44,22 @@ export function cellRows(
 		const age = (ride.ageFromM + ride.totalM / 2) / RATE_UNIT_M;
 		const wet = ride.wet === null ? wetShare : Number(ride.wet);
 		const warmth = withTemperature ? [(ride.temperatureC ?? meanC) / 10] : [];
+		const pickUps = pickUpsPerKm(ride);
 		const of = riders.map(({ id }) => Number(id === ride.riderId));
 		return ride.cells
 			.filter(({ torqueBin, ratio, observedM }) => torqueBin >= 0 && ratio !== null && observedM > 0)
 			.map(({ torqueBin, ratio, gear, observedM }) => ({
 				count: slips.filter((slip) => slip.torqueBin === torqueBin && slip.gear === gear).length,
 				exposure: observedM / RATE_UNIT_M,
-				values: [torqueOfBin(torqueBin) / 10, ratio!, age, wet, ...warmth, ...of]
+				values: [torqueOfBin(torqueBin) / 10, ratio!, pickUps, age, wet, ...warmth, ...of]
 			}));
 	});
+}
+
+/** how often on a km the rider began to press anew, where the recording could show it */
+function pickUpsPerKm({ cells, observedM }: EvidenceRide): number {
+	const all = cells.reduce((sum, { observedPickUps }) => sum + observedPickUps, 0);
+	return observedM > 0 ? all / (observedM / 1000) : 0;
 }
 
 /** One row for each hour of a ride: [hour, age in 100 km, wet]. */

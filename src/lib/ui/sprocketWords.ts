@@ -1,0 +1,36 @@
+import type { Formats } from './formats';
+
+/** Sprockets set against the others; the server's view fits. */
+export interface SprocketFigures {
+	readonly sprockets: readonly {
+		readonly teeth: number;
+		readonly ratio: number | null;
+		readonly lower: number;
+		readonly upper: number | null;
+		readonly standsOut: boolean;
+	}[];
+	readonly notKnownShare: number;
+}
+
+/** Whether one sprocket stands out at the same hub torque, as a hint for the workbench. */
+export function sprocketsWords({ sprockets, notKnownShare }: SprocketFigures, formats: Formats): string {
+	const without =
+		notKnownShare > 0
+			? ` Teeth or torque are not known of ${formats.share(notKnownShare)} of the observed distance.`
+			: '';
+	if (sprockets.length === 0) return `Sprockets cannot be set against each other here.${without}`;
+	const apart = sprockets.filter(({ standsOut }) => standsOut);
+	if (apart.length === 0)
+		return `No single sprocket is shown to slip more than the others at the same hub torque.${without}`;
+	const named = apart.map((one) => `${formats.number(one.teeth)} teeth, ${sprocketRatio(one, formats)}`);
+	return `More than the others at the same hub torque: ${named.join('; ')}. Look at the chain and at that sprocket first: a hint, no proof.${without}`;
+}
+
+/** "3.1 times (1.2 to 8.4)" of one sprocket against the others. */
+export function sprocketRatio(
+	{ ratio, lower, upper }: SprocketFigures['sprockets'][number],
+	formats: Formats
+): string {
+	const limits = `${formats.figure(lower)} to ${upper === null ? 'no limit' : formats.figure(upper)}`;
+	return ratio === null ? `no figure (${limits})` : `${formats.figure(ratio)} times (${limits})`;
+}
