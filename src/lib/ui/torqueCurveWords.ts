@@ -16,7 +16,8 @@ export function torqueCurveWords(curve: TorqueCurveFigures, formats: Formats): s
 
 function shapeWords({ kind, points, perTenNm, confidence }: TorqueCurveFigures, formats: Formats): string {
 	const slips = points.reduce((sum, point) => sum + point.slips, 0);
-	if (kind === 'one torque') return 'All of it was ridden at one torque: nothing can be said about others.';
+	if (kind === 'one torque')
+		return 'Nearly all of it was ridden at one torque: nothing can be said about others.';
 	if (kind === 'separated') {
 		const from = points.find((point) => point.slips > 0)?.fromNm ?? 0;
 		return `All slips lie from ${formats.number(from)} Nm on and everything else below: no smooth curve is steep enough to be drawn.`;

@@ -172,3 +172,12 @@ test('Slips that go along with picking up are told as such, riders and roads bei
 	expect(told.pValue!).toBeLessThan(0.05);
 	expect(factor(dependsOn(base, COUNTING), 'picking up').kind).toBe('constant');
 });
+
+test('A single slip lies on one side of everything, which is no finding: too few to say', () => {
+	const rides = drawn(() => 0).rides.map((one, index) =>
+		index === 7 ? { ...one, events: [slip({ torqueBin: 7 })] } : one
+	);
+	const { factors } = dependsOn(build(rides), COUNTING);
+	expect(factors.map(({ kind }) => kind)).not.toContain('unbounded');
+	expect(factor({ factors } as ReturnType<typeof dependsOn>, 'hub torque').kind).toBe('too few');
+});

@@ -76,6 +76,19 @@ test('Steps never fall with torque, count two strokes a turn, and a torque not r
 	expect(points[9]).toMatchObject({ fromNm: 60, toNm: null, neverFalling: null });
 });
 
+test('The smooth curve ends at the bins that were observed for 2 km or more', () => {
+	const events = Array.from({ length: 12 }, (_, place) =>
+		slip({ torqueBin: place % 3 === 0 ? 1 : 5, startS: 100 * (place + 1) })
+	);
+	const { kind, smooth } = torqueCurve(
+		build([ride({ cells: [turned(1, 4000), turned(5, 2000), turned(7, 100)], events })]),
+		COUNTING
+	);
+	expect(kind).toBe('fit');
+	// bins 4 to 8 and 20 to 25 Nm; half a kilometre at 30 to 40 Nm carries no curve
+	expect([smooth[0].torqueNm, smooth.at(-1)!.torqueNm]).toEqual([6, 22.5]);
+});
+
 test('A slip without a torque is counted apart and enters no point', () => {
 	const events = [slip({ torqueBin: -1 }), slip({ torqueBin: 5, startS: 500 })];
 	const curve = torqueCurve(build([ride({ cells: [turned(5, 100)], events })]), COUNTING);

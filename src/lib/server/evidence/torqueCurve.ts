@@ -9,6 +9,7 @@ import type { Counting } from './binnedRates';
 import type { BuildEvidence } from './buildEvidence';
 import { unitsOf } from './buildRates';
 import { countedSlips } from './countedSlips';
+import { LEAST_REFERENCE_M } from './expectedSlips';
 import { torqueOfBin } from './torqueOfBin';
 
 /** What one torque bin tells: each observed crank turn under drive has two power strokes. */
@@ -38,10 +39,10 @@ export interface TorqueCurve {
 	readonly confidence: number;
 	/**
 	 * `fit`: drawn; `too few`: fewer slips than a curve can be laid through; `separated`: one torque parts the
-	 * slips from all strokes without one, so no curve is steep enough; `one torque`: only one bin was ridden
+	 * slips from all strokes without one, so no curve is steep enough; `one torque`: only one bin was ridden, or only one for 2 km or more
 	 */
 	readonly kind: 'fit' | 'too few' | 'separated' | 'one torque';
-	/** over the torque that was ridden and no farther; empty unless `fit` */
+	/** between the bins that were observed for 2 km or more, and no farther; empty unless `fit` */
 	readonly smooth: readonly TorqueCurvePoint[];
 	/** times the chance of a slip for 10 Nm more, other circumstances not held; null unless `fit` */
 	readonly perTenNm: { readonly value: number; readonly lower: number; readonly upper: number } | null;
@@ -65,7 +66,13 @@ export function torqueCurve(evidence: BuildEvidence, counting: Counting): Torque
 	const trials = bins.map(({ atNm, slips, strokes }) => ({ x: atNm, events: slips, exposure: strokes }));
 	const rising = new Map(isotonicRegression(trials).map(({ x, fitted }) => [x, fitted * STROKES_UNIT]));
 	const told = {
-		points: bins.map(({ atNm, ...bin }) => ({ ...bin, neverFalling: rising.get(atNm) ?? null })),
+		points: bins.map(({ atNm, fromNm, toNm, slips, strokes }) => ({
+			fromNm,
+			toNm,
+			slips,
+			strokes,
+			neverFalling: rising.get(atNm) ?? null
+		})),
 		withoutTorque,
 		confidence: CONFIDENCE
 	};
@@ -74,17 +81,21 @@ export function torqueCurve(evidence: BuildEvidence, counting: Counting): Torque
 	const fit = logisticRegression(trials);
 	if (fit.kind !== 'fit') return { ...none, kind: fit.kind === 'oneValue' ? 'one torque' : 'separated' };
 	const widened = widen(fit, dispersion(unitsOf(evidence.rides, counting)));
-	const ridden = bins.filter(({ strokes }) => strokes > 0).map(({ atNm }) => atNm);
+	const ridden = bins.filter(({ observedM }) => observedM >= LEAST_REFERENCE_M).map(({ atNm }) => atNm);
+	if (ridden.length < 2) return { ...none, kind: 'one torque' };
 	return { ...told, kind: 'fit', smooth: smoothOf(widened, ridden), perTenNm: perTenNm(widened) };
 }
 
 function tally({ rides }: BuildEvidence, { unit, unreviewed }: Counting) {
 	const slips = rides.flatMap(({ events }) => countedSlips(events, unit, unreviewed));
-	const turns = HUB_TORQUE_EDGES_NM.map(() => 0);
-	for (const { cells } of rides)
-		for (const { torqueBin, observedTurns } of cells) if (torqueBin >= 0) turns[torqueBin] += observedTurns;
+	const ridden = HUB_TORQUE_EDGES_NM.map(() => ({ turns: 0, metres: 0 }));
+	for (const { torqueBin, observedTurns, observedM } of rides.flatMap(({ cells }) => cells))
+		if (torqueBin >= 0) {
+			ridden[torqueBin].turns += observedTurns;
+			ridden[torqueBin].metres += observedM;
+		}
 	return {
-		bins: turns.map((all, bin) => {
+		bins: ridden.map(({ turns, metres }, bin) => {
 			const within = slips.filter(({ torqueBin }) => torqueBin === bin).length;
 			return {
 				fromNm: HUB_TORQUE_EDGES_NM[bin],
@@ -92,7 +103,8 @@ function tally({ rides }: BuildEvidence, { unit, unreviewed }: Counting) {
 				atNm: torqueOfBin(bin),
 				slips: within,
 				// a slip happened in some stroke, also where rounding leaves none
-				strokes: Math.max(within, Math.round(2 * all))
+				strokes: Math.max(within, Math.round(2 * turns)),
+				observedM: metres
 			};
 		}),
 		withoutTorque: slips.filter(({ torqueBin }) => torqueBin < 0).length
