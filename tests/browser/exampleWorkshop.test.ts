@@ -4,6 +4,7 @@ import { expectEveryPageIsSound } from './everyPage';
 import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
+import { expectRideViewsAgree } from './rideViews';
 import { expectReviewByKeys } from './reviewByKeys';
 import { expectReportPrints } from './reportPrints';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
@@ -146,6 +147,10 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByRole('slider').getAttribute('aria-valuetext')).toBe('0:00');
 		await page.keyboard.press('0');
 		expect(await shown()).toEqual(whole);
+	});
+
+	it('keeps one read-out, one window and one open event in all views of a ride', async () => {
+		await expectRideViewsAgree(desk, ridePath);
 	});
 
 	it('asks what a lap without an event was, keeps the answer, and takes it back', async () => {

@@ -1,86 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
-import GearFan from '$lib/charts/GearFan.svelte';
 import ObservedShare from '$lib/charts/ObservedShare.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
-import TimeStrip from '$lib/charts/TimeStrip.svelte';
-import WholeRideBand from '$lib/charts/WholeRideBand.svelte';
 import { createFormats } from '$lib/ui/formats';
 import { svgOf } from './svgOf';
 
 const formats = createFormats('en-GB', 'UTC');
-const marks = [
-	{ id: 4, number: 1, startS: 20, endS: 22, standing: 'confirmed' as const },
-	{ id: 9, number: 2, startS: 21, endS: 23, standing: 'unreviewed' as const },
-	{ id: 11, number: 3, startS: 70, endS: 71, standing: 'rejected' as const }
-];
-
-describe('TimeStrip', () => {
-	const strip = (more: object) =>
-		svgOf(TimeStrip, {
-			id: 'gained',
-			label: 'Crank angle gained on the wheel',
-			width: 400,
-			height: 120,
-			window: [10, 60] as const,
-			domain: [-15, 60] as const,
-			traces: [],
-			formats,
-			...more
-		});
-
-	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
-		const svg = strip({
-			grid: [-15, 0, 15, 30, 45, 60],
-			hatched: [
-				[0, 14],
-				[50, 90]
-			],
-			gaps: [[30, 33]],
-			slips: marks,
-			selectedId: 4,
-			marksS: [40],
-			cursorS: 25,
-			numbered: true,
-			timeAxis: true
-		});
-		expect(svg).toMatchSnapshot();
-	});
-
-	it('leaves out what lies outside the window', () => {
-		const svg = strip({ slips: marks, numbered: true, hatched: [[100, 200]] });
-		expect(svg.match(/class="span/g)?.length).toBe(2);
-		expect(svg).toContain('<path d="" fill="url(#gained-hatch)">');
-	});
-
-	it('leaves out a number that would run into the one before, but never that of the open event', () => {
-		expect(strip({ slips: marks, numbered: true })).not.toContain('>2<');
-		expect(strip({ slips: marks, numbered: true, selectedId: 9 })).toContain('>2<');
-	});
-
-	it('has a name for a screen reader', () => {
-		expect(strip({})).toContain('role="img" aria-label="Crank angle gained on the wheel"');
-	});
-});
-
-describe('WholeRideBand', () => {
-	it('marks the shown window, every slip and what could not have shown one', () => {
-		const svg = svgOf(WholeRideBand, {
-			width: 400,
-			endS: 100,
-			speed: null,
-			top: 40,
-			hatched: [[80, 100]] as const,
-			slips: marks,
-			window: [10, 60] as const,
-			onwindow: () => {}
-		});
-		expect(svg).toMatchSnapshot();
-	});
-});
-
 describe('RateInterval', () => {
 	it('draws limits and rate on the common scale; without an event the bar is open and has no notch', () => {
 		const svg = svgOf(RateInterval, {
@@ -181,38 +108,6 @@ describe('SlipsOverDistance', () => {
 	it('keeps every line inside on a phone', () => {
 		const svg = svgOf(SlipsOverDistance, { lines, width: 340, formats });
 		for (const [, x] of svg.matchAll(/<path[^>]* d="M([\d.]+)/g)) expect(Number(x)).toBeLessThanOrEqual(340);
-	});
-});
-
-describe('GearFan', () => {
-	const cadence = new Float32Array(100).fill(80);
-	cadence[21] = 104;
-	const svg = () =>
-		svgOf(GearFan, {
-			width: 600,
-			speedKmh: new Float32Array(100).fill(24),
-			cadenceRpm: cadence,
-			drawn: () => true,
-			window: [0, 60] as const,
-			topSpeedKmh: 48,
-			topCadenceRpm: 120,
-			gears: [
-				{ label: '42/17', developmentM: 5 },
-				{ label: '42/30', developmentM: 2.83 }
-			],
-			slips: marks,
-			selectedId: null,
-			formats
-		});
-
-	it('draws a ray a gear and puts each slip of the window where the crank was fastest', () => {
-		expect(svg()).toMatchSnapshot();
-		// 24 km/h is half of the axis, 104 of 120 rpm near the top
-		expect(svg()).toContain('transform="translate(297,63.5)"');
-	});
-
-	it('leaves out slips outside the window', () => {
-		expect(svg()).not.toContain('>3<');
 	});
 });
 

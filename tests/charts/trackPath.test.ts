@@ -40,10 +40,13 @@ describe('RideTrack', () => {
 			longitudeDeg: f32(8, 8, 8, 8.01),
 			slips: [slip(1, 1), slip(2, 2)],
 			selectedId: null,
-			cursorS: null,
+			cursorS: 1,
+			window: [0, 1] as const,
 			width: 300,
+			onpick: () => {},
 			onopen: () => {}
 		});
+		expect(svg).toMatchSnapshot();
 		expect(svg).toContain('with 1 event"');
 		expect(svg).toContain('>1<');
 		expect(svg).not.toContain('>2<');

@@ -13,7 +13,8 @@ export const ARROWS = {
 	'lib/reliability': [],
 	'lib/hardware': [],
 	'lib/release': ['lib/reliability'],
-	'lib/charts': [],
+	// names of the drive's states
+	'lib/charts': ['lib/slip'],
 	'lib/ui': [],
 	'lib/server': [
 		'lib/ride',

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { createFormats } from '$lib/ui/formats';
 import type { EventView } from '$lib/server/views';
-import { cadenceDomain } from '../../src/routes/rides/[id]/cadenceDomain';
-import { gainedCloseUp } from '../../src/routes/rides/[id]/gainedCloseUp';
-import { gainedDomain } from '../../src/routes/rides/[id]/gainedDomain';
+import { cadenceDomain } from '$lib/charts/cadenceDomain';
+import { gainedCloseUp } from '$lib/charts/gainedCloseUp';
+import { gainedDomain } from '$lib/charts/gainedDomain';
 import { readOut } from '../../src/routes/rides/[id]/readOut';
-import { rideStripData } from '../../src/routes/rides/[id]/rideStripData';
+import { rideStripData } from '$lib/charts/rideStripData';
 import { standingOf, standingWords } from '../../src/routes/rides/[id]/standingOf';
 
 const DRIVING = DRIVE_STATES.indexOf('driving');

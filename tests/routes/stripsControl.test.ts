@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { distanceAxis, timeAxis } from '$lib/charts/rideAxis';
 import { STRIP_MARGIN } from '$lib/charts/strip';
 import { StripsControl } from '../../src/routes/rides/[id]/stripsControl.svelte';
 
@@ -67,5 +68,73 @@ describe('StripsControl', () => {
 		strips.key(key('ArrowRight').event);
 		expect(strips.cursorS).toBe(201);
 		expect(strips.shown).toEqual([101, 201]);
+	});
+
+	it('zooms to a stretch that is drawn with Shift held, and picks nothing with it', () => {
+		const strips = control();
+		strips.pointerDown(
+			{ pointerId: 1, clientX: STRIP_MARGIN.left + 300, button: 0, shiftKey: true } as PointerEvent,
+			box
+		);
+		strips.pointerMove(pointer(1, STRIP_MARGIN.left + 200), box);
+		expect(strips.chosen).toEqual([200, 300]);
+		expect(strips.shown).toEqual([0, 1000]);
+		strips.pointerUp(pointer(1, STRIP_MARGIN.left + 200));
+		expect(strips.shown).toEqual([200, 300]);
+		expect(strips.chosen).toBeNull();
+		expect(strips.dragged).toBe(true);
+	});
+
+	it('puts the read-out where another view picks, and follows it out of the window', () => {
+		const strips = control();
+		strips.show([100, 200]);
+		strips.pick(150);
+		expect([strips.cursorS, strips.shown]).toEqual([150, [100, 200]]);
+		strips.pick(500);
+		expect([strips.cursorS, strips.shown]).toEqual([500, [450, 550]]);
+	});
+});
+
+describe('StripsControl along the distance', () => {
+	// 10 m/s for 300 s, a stop of 400 s, 10 m/s again
+	const way = Float32Array.from({ length: 1001 }, (_, s) => 10 * (s < 300 ? s : Math.max(300, s - 400)));
+	const along = () => {
+		const strips = control();
+		strips.useAxis(distanceAxis(way, 1000)!);
+		return strips;
+	};
+
+	it('reads the first second that lies under the pointer', () => {
+		// 6000 m in all: a quarter of the width is 1500 m
+		expect(along().timeAt(STRIP_MARGIN.left + 250, box)).toBeCloseTo(150, 9);
+		expect(along().timeAt(STRIP_MARGIN.left + 500, box)).toBeCloseTo(300, 9);
+	});
+
+	it('zooms and moves by metres', () => {
+		const strips = along();
+		strips.zoom(0.5, 150);
+		// 3000 m about 1500 m, which stays at a quarter of the width
+		expect(strips.shown[0]).toBeCloseTo(75, 6);
+		expect(strips.shown[1]).toBeCloseTo(775, 6);
+		strips.pan(-0.25);
+		expect(strips.shown[0]).toBeCloseTo(0, 6);
+		expect(strips.shown[1]).toBeCloseTo(300, 6);
+	});
+
+	it('widens a window in which nothing was ridden to what an axis of distance can show', () => {
+		const strips = control();
+		strips.show([400, 500]);
+		strips.useAxis(distanceAxis(way, 1000)!);
+		const { axis, shown } = strips;
+		expect(axis.at(shown[1]) - axis.at(shown[0])).toBeCloseTo(20, 6);
+	});
+
+	it('comes back to the whole ride, its last stop included', () => {
+		const strips = along();
+		strips.zoom(0.1);
+		strips.key(key('0').event);
+		expect(strips.shown).toEqual([0, 1000]);
+		strips.useAxis(timeAxis(1000));
+		expect(strips.shown).toEqual([0, 1000]);
 	});
 });

@@ -42,6 +42,7 @@ export async function analyseBytes(
 			warnings: eachOnce([...ride.warnings, ...analysis.warnings]),
 			sensors: ride.sensors,
 			marksS: analysis.marksS,
+			shifts: ride.gearEvents,
 			gaps: analysis.gaps,
 			pauses: ride.pauses,
 			bike,

@@ -2,7 +2,7 @@ import type { Bike, Gear } from '$lib/drivetrain/bike';
 import type { RideLearning } from '$lib/drivetrain/rideLearning';
 import type { MeanTemperature } from '$lib/ride/meanTemperature';
 import type { RecordingKind } from '$lib/ride/recordingKind';
-import type { RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
+import type { GearEvent, RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
 import type { ObservedStretch, SlipEvent } from '$lib/slip/analysis';
 import type { RideExposure } from '$lib/slip/exposure';
 import type { InsertionResult } from '$lib/slip/insertionTest';
@@ -56,6 +56,8 @@ export interface ResultDetail {
 	readonly warnings: readonly RideWarning[];
 	readonly sensors: readonly Sensor[];
 	readonly marksS: readonly number[];
+	/** as recorded: a hint at the gear, a second or more before the chain moves; older programs kept none */
+	readonly shifts?: readonly GearEvent[];
 	readonly gaps: readonly Span[];
 	readonly pauses: readonly Span[];
 	/** what the analysis was told of the bike; results of older programs do not say it: nothing */

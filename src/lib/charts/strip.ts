@@ -1,4 +1,5 @@
 import type { Levels } from './minMaxLevels';
+import type { RideAxis } from './rideAxis';
 
 /** How charts write numbers; the formats of the user interface fit. */
 export interface ChartFormats {
@@ -17,6 +18,9 @@ export interface StripTrace {
 /** How an event stands: only the first two are in a rate. */
 export type Standing = 'confirmed' | 'unreviewed' | 'rejected' | 'apart';
 
+/** How clearly the recording speaks, as strokes under the sign: 1 weak, 2 clear, 3 strong; 0 = not shown. */
+export type Strokes = 0 | 1 | 2 | 3;
+
 export interface SlipMark {
 	readonly id: number;
 	/** the number by which table and strips name it */
@@ -24,10 +28,42 @@ export interface SlipMark {
 	readonly startS: number;
 	readonly endS: number;
 	readonly standing: Standing;
+	/** crank degrees; the sign grows with it. Left out: a sign of middle size */
+	readonly overrunCrankDeg?: number;
+	readonly strokes?: Strokes;
+}
+
+/** A shift that the recording names: the gear that was called for then (the chain follows within 1 to 3 s). */
+export interface ShiftMark {
+	readonly timeS: number;
+	/** teeth or positions as recorded, "46/22"; "" = not known */
+	readonly gear: string;
+}
+
+/** What all strips of a stack share. */
+export interface SharedStrip {
+	readonly width: number;
+	/** shown stretch, seconds */
+	readonly window: readonly [number, number];
+	/** what runs from left to right */
+	readonly axis: RideAxis;
+	/** stretches that could not have shown a reference slip */
+	readonly hatched?: readonly (readonly [number, number])[];
+	readonly gaps?: readonly (readonly [number, number])[];
+	readonly slips?: readonly SlipMark[];
+	readonly selectedId?: number | null;
+	/** second of the read-out */
+	readonly cursorS?: number | null;
+	/** a stretch that is being drawn to be zoomed to, seconds */
+	readonly chosen?: readonly [number, number] | null;
+	readonly formats: ChartFormats;
 }
 
 /** Room for the value labels at the left and for half a time label at the right, pixels. */
 export const STRIP_MARGIN = { left: 46, right: 14 } as const;
+
+/** Room under a strip for the labels of its axis, pixels. */
+export const AXIS_ROOM = 22;
 
 /** Stretches shorter than this many pixels are pushed together before they are drawn: see gatheredSpans. */
 export const CELL = 3;

@@ -1,4 +1,4 @@
-/** The shown stretch of a ride, seconds [from, to]. */
+/** The shown stretch of a ride, seconds [from, to]; the functions below take metres as well. */
 export type TimeWindow = readonly [fromS: number, toS: number];
 
 /** Nothing closer than this: at 1 Hz there is no more to see. */
@@ -8,11 +8,12 @@ export const CLOSEST_S = 5;
  * Keeps a window inside the ride: its width is kept where it fits, else it becomes the whole ride.
  *
  * @param endS length of the ride in seconds, > 0
+ * @param closest the narrowest window
  */
-export function heldWindow([from, to]: TimeWindow, endS: number): TimeWindow {
-	const width = Math.min(endS, Math.max(CLOSEST_S, to - from));
+export function heldWindow([from, to]: TimeWindow, endS: number, closest = CLOSEST_S): TimeWindow {
+	const width = Math.min(endS, Math.max(closest, to - from));
 	const centre = (from + to) / 2;
-	const start = Math.min(endS - width, Math.max(0, to - from < CLOSEST_S ? centre - width / 2 : from));
+	const start = Math.min(endS - width, Math.max(0, to - from < closest ? centre - width / 2 : from));
 	return [start, start + width];
 }
 
@@ -27,17 +28,23 @@ export function zoomedWindow(
 	[from, to]: TimeWindow,
 	factor: number,
 	aboutS: number,
-	endS: number
+	endS: number,
+	closest = CLOSEST_S
 ): TimeWindow {
-	const width = Math.min(endS, Math.max(CLOSEST_S, (to - from) * factor));
-	const place = (aboutS - from) / (to - from);
-	return heldWindow([aboutS - place * width, aboutS + (1 - place) * width], endS);
+	const width = Math.min(endS, Math.max(closest, (to - from) * factor));
+	const place = to > from ? (aboutS - from) / (to - from) : 0.5;
+	return heldWindow([aboutS - place * width, aboutS + (1 - place) * width], endS, closest);
 }
 
 /** Moves the window by a share of its own width; it stops at the ends of the ride. */
-export function pannedWindow([from, to]: TimeWindow, share: number, endS: number): TimeWindow {
+export function pannedWindow(
+	[from, to]: TimeWindow,
+	share: number,
+	endS: number,
+	closest = CLOSEST_S
+): TimeWindow {
 	const by = (to - from) * share;
-	return heldWindow([from + by, to + by], endS);
+	return heldWindow([from + by, to + by], endS, closest);
 }
 
 /**

@@ -4,6 +4,8 @@ export interface Track {
 	readonly path: string;
 	/** the place of a second on the drawing; null without a position there */
 	readonly at: (second: number) => { readonly x: number; readonly y: number } | null;
+	/** SVG path of a stretch, seconds */
+	readonly pathOf: (fromS: number, toS: number) => string;
 	readonly width: number;
 	readonly height: number;
 }
@@ -45,21 +47,25 @@ export function trackPath(
 		x: margin + (longitudeDeg[i] - west) * shrink * scale,
 		y: margin + (north - latitudeDeg[i]) * scale
 	});
-	const step = Math.max(1, Math.ceil(latitudeDeg.length / MOST_POINTS));
-	let path = '';
-	let pen = 'M';
-	for (let i = 0; i < latitudeDeg.length; i += step) {
-		if (!known(i)) {
-			pen = 'M';
-			continue;
+	const pathOf = (fromS: number, toS: number) => {
+		const [first, last] = [Math.max(0, Math.floor(fromS)), Math.min(latitudeDeg.length - 1, Math.ceil(toS))];
+		const step = Math.max(1, Math.ceil((last - first + 1) / MOST_POINTS));
+		let path = '';
+		let pen = 'M';
+		for (let i = first; i <= last; i += step) {
+			if (!known(i)) {
+				pen = 'M';
+				continue;
+			}
+			const { x, y } = place(i);
+			path += `${pen}${x.toFixed(1)},${y.toFixed(1)}`;
+			pen = 'L';
 		}
-		const { x, y } = place(i);
-		path += `${pen}${x.toFixed(1)},${y.toFixed(1)}`;
-		pen = 'L';
-	}
+		return path;
+	};
 	const at = (second: number) => {
 		const i = Math.min(latitudeDeg.length - 1, Math.max(0, Math.round(second)));
 		return known(i) ? place(i) : null;
 	};
-	return { path, at, width, height };
+	return { path: pathOf(0, latitudeDeg.length - 1), at, pathOf, width, height };
 }

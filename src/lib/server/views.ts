@@ -162,6 +162,8 @@ export interface RideView extends RideRow {
 	events: number;
 	eventList: EventView[];
 	marksS: number[];
+	/** as the recording names them, "46/22" in teeth or "no. 2/4" in positions; empty = it names none */
+	shifts: { timeS: number; gear: string }[];
 	riderMarks: RiderMarksView;
 	gaps: [number, number][];
 	pauses: [number, number][];

@@ -8,6 +8,7 @@ import { ageOnRide } from './ageOnRide';
 import { rideFacts } from './rideFacts';
 import { rideEvents } from './rideEvents';
 import { rideRows } from './rideRow';
+import { recordedGear } from './recordedGear';
 import { rideSummary } from './rideSummary';
 
 /** All that a ride's page shows beside its traces; null when there is no such ride. */
@@ -32,6 +33,7 @@ export function rideView(ledger: Ledger, rideId: number): RideView | null {
 		})),
 		eventList,
 		marksS: [...(detail?.marksS ?? [])],
+		shifts: (detail?.shifts ?? []).map((shift) => ({ timeS: shift.timeS, gear: recordedGear(shift) })),
 		riderMarks: riderMarks(ledger, ride, eventList),
 		gaps: (detail?.gaps ?? []).map(([startS, endS]) => [startS, endS]),
 		pauses: (detail?.pauses ?? []).map(([startS, endS]) => [startS, endS]),

@@ -1,5 +1,5 @@
 import { readChannels } from '$lib/charts/readChannels';
-import { rideStripData, type StripData } from './rideStripData';
+import { rideStripData, type StripData } from '$lib/charts/rideStripData';
 
 /** Fetches and prepares the traces of a ride; null when they are not there (yet). */
 export async function loadChannels(rideId: number): Promise<StripData | null> {

@@ -1,6 +1,6 @@
+import type { StripData } from '$lib/charts/rideStripData';
 import type { ChartFormats } from '$lib/charts/strip';
 import { DRIVE_STATES } from '$lib/slip/analysis';
-import type { StripData } from './rideStripData';
 
 /** In the order of the strips. */
 export const READ_OUT_NAMES = [
@@ -13,6 +13,7 @@ export const READ_OUT_NAMES = [
 	'Speed',
 	'Power',
 	'Hub torque',
+	'Height',
 	'Would show from'
 ] as const;
 
@@ -48,7 +49,11 @@ export function readOut(
 		unit(raw.speedKmh[i], 'km/h', 1),
 		unit(raw.powerW[i], 'W'),
 		unit(raw.hubTorqueNm[i], 'Nm'),
+		unit(raw.altitudeM[i], 'm'),
 		Number.isNaN(limit) ? 'no size' : `${formats.number(limit)}°`
 	];
-	return READ_OUT_NAMES.map((name, place) => ({ name, value: values[place] }));
+	// a recording without heights has no line for them
+	return READ_OUT_NAMES.map((name, place) => ({ name, value: values[place] })).filter(
+		({ name }) => name !== 'Height' || data.heightM !== null
+	);
 }

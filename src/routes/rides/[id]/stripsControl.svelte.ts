@@ -1,35 +1,57 @@
+import { timeAxis, type RideAxis } from '$lib/charts/rideAxis';
 import { STRIP_MARGIN } from '$lib/charts/strip';
 import { heldWindow, pannedWindow, zoomedWindow, type TimeWindow } from '$lib/charts/timeWindow';
 
 /**
- * One zoom, one pan, one cursor for all strips of a ride: by pointer (drag, pinch), wheel, keys, buttons.
+ * One zoom, one pan, one cursor for all views of a ride: by pointer (drag, pinch), wheel, keys, buttons.
  *
  * @param endS length of the ride, seconds, > 0
  * @param width a getter: drawn width of the strips in pixels
  */
 export class StripsControl {
-	shown = $state<TimeWindow>([0, 1]);
+	/** seconds, whatever the axis */
+	shown = $state.raw<TimeWindow>([0, 1]);
 	cursorS = $state<number | null>(null);
+	/** a stretch that is being drawn, to be zoomed to when it is let go */
+	chosen = $state.raw<TimeWindow | null>(null);
+	axis = $state.raw<RideAxis>(timeAxis(1));
 	// nothing is drawn from the pointers themselves
 	// eslint-disable-next-line svelte/prefer-svelte-reactivity
 	#pointers = new Map<number, number>();
 	#dragged = false;
+	#choosingFromS: number | null = null;
 
 	constructor(
 		readonly endS: number,
 		readonly width: () => number
 	) {
+		this.axis = timeAxis(endS);
 		this.shown = [0, endS];
 	}
 
-	show(window: TimeWindow) {
-		this.shown = heldWindow(window, this.endS);
+	/** Another axis shows the same stretch, as far as it has room there. */
+	useAxis(axis: RideAxis) {
+		this.axis = axis;
+		this.show(this.shown);
 	}
-	zoom(factor: number, aboutS = this.cursorInside() ?? (this.shown[0] + this.shown[1]) / 2) {
-		this.shown = zoomedWindow(this.shown, factor, aboutS, this.endS);
+	show([fromS, toS]: TimeWindow) {
+		const { axis } = this;
+		this.#showPlaces(heldWindow([axis.at(fromS), axis.at(toS)], axis.end, axis.closest));
+	}
+	zoom(factor: number, aboutS = this.cursorInside() ?? this.#middle()) {
+		const { axis } = this;
+		this.#showPlaces(zoomedWindow(this.#places(), factor, axis.at(aboutS), axis.end, axis.closest));
 	}
 	pan(share: number) {
-		this.shown = pannedWindow(this.shown, share, this.endS);
+		this.#showPlaces(pannedWindow(this.#places(), share, this.axis.end, this.axis.closest));
+	}
+
+	/** Puts the read-out there, and moves the window to it where it lies outside. */
+	pick(timeS: number) {
+		const at = Math.min(this.endS, Math.max(0, timeS));
+		this.cursorS = at;
+		const [from, to] = this.shown;
+		if (at < from || at > to) this.show([at - (to - from) / 2, at + (to - from) / 2]);
 	}
 
 	/** true when the press was a drag: it then picks no event */
@@ -37,17 +59,18 @@ export class StripsControl {
 		return this.#dragged;
 	}
 
-	timeAt(clientX: number, box: DOMRect): number {
+	timeAt(clientX: number, box: Pick<DOMRect, 'left' | 'width'>): number {
 		const plot = Math.max(1, this.width() - STRIP_MARGIN.left - STRIP_MARGIN.right);
 		const share = (((clientX - box.left) / box.width) * this.width() - STRIP_MARGIN.left) / plot;
-		const [from, to] = this.shown;
-		return Math.min(to, Math.max(from, from + share * (to - from)));
+		const [from, to] = this.#places();
+		return this.axis.timeAt(Math.min(to, Math.max(from, from + share * (to - from))));
 	}
 
-	pointerDown(event: PointerEvent) {
+	pointerDown(event: PointerEvent, box?: DOMRect) {
 		if (event.button !== 0) return;
 		this.#pointers.set(event.pointerId, event.clientX);
 		this.#dragged = false;
+		this.#choosingFromS = event.shiftKey && box ? this.timeAt(event.clientX, box) : null;
 	}
 
 	pointerMove(event: PointerEvent, box: DOMRect) {
@@ -56,13 +79,17 @@ export class StripsControl {
 			this.cursorS = this.timeAt(event.clientX, box);
 			return;
 		}
+		const by = event.clientX - before;
 		const others = [...this.#pointers].filter(([id]) => id !== event.pointerId).map(([, x]) => x);
 		if (others.length) {
 			const apart = Math.max(10, Math.abs(event.clientX - others[0]));
 			const wasApart = Math.max(10, Math.abs(before - others[0]));
 			this.zoom(wasApart / apart, this.timeAt((event.clientX + others[0]) / 2, box));
+		} else if (this.#choosingFromS !== null) {
+			const atS = this.timeAt(event.clientX, box);
+			if (Math.abs(by) < 3 && !this.#dragged) return;
+			this.chosen = [Math.min(atS, this.#choosingFromS), Math.max(atS, this.#choosingFromS)];
 		} else {
-			const by = event.clientX - before;
 			if (Math.abs(by) < 3 && !this.#dragged) return;
 			this.pan(-by / (box.width - STRIP_MARGIN.left - STRIP_MARGIN.right));
 		}
@@ -72,6 +99,9 @@ export class StripsControl {
 
 	pointerUp(event: PointerEvent) {
 		this.#pointers.delete(event.pointerId);
+		if (this.chosen) this.show(this.chosen);
+		this.chosen = null;
+		this.#choosingFromS = null;
 	}
 
 	/** The wheel scrolls the page until the strips have been chosen (clicked, focused) or Ctrl is held. */
@@ -104,6 +134,19 @@ export class StripsControl {
 	cursorInside(): number | null {
 		const at = this.cursorS;
 		return at !== null && at >= this.shown[0] && at <= this.shown[1] ? at : null;
+	}
+
+	#middle(): number {
+		const [from, to] = this.#places();
+		return this.axis.timeAt((from + to) / 2);
+	}
+	#places(): TimeWindow {
+		return [this.axis.at(this.shown[0]), this.axis.at(this.shown[1])];
+	}
+	/** the ends of the axis are the ends of the ride: a stop there stays in view */
+	#showPlaces([from, to]: TimeWindow) {
+		const { axis } = this;
+		this.shown = [from <= 0 ? 0 : axis.timeAt(from), to >= axis.end ? this.endS : axis.timeAt(to)];
 	}
 
 	#moveCursor(byS: number) {

@@ -1,4 +1,4 @@
-import type { Levels } from '$lib/charts/minMaxLevels';
+import type { Levels } from './minMaxLevels';
 import { REST_STATES, type StripData } from './rideStripData';
 
 /** Up to this length every second is drawn as it is. */

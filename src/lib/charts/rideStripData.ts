@@ -1,8 +1,9 @@
-import { max } from 'd3';
-import { gainedSinceEngaged } from '$lib/charts/gainedSinceEngaged';
-import { minMaxLevels, type Levels } from '$lib/charts/minMaxLevels';
-import type { RideTraces } from '$lib/charts/readChannels';
+import { extent, max } from 'd3';
 import { DRIVE_STATES } from '$lib/slip/analysis';
+import { laneSums, type LaneSum } from './driveLanes';
+import { gainedSinceEngaged } from './gainedSinceEngaged';
+import { minMaxLevels, type Levels } from './minMaxLevels';
+import type { RideTraces } from './readChannels';
 
 /** states of the drive in which nothing is driven */
 export const REST_STATES = new Set(
@@ -16,6 +17,10 @@ export interface StripData {
 	readonly levels: Readonly<Record<StripName, Levels>>;
 	readonly top: Readonly<Record<StripName, number>>;
 	readonly state: Float32Array;
+	/** the same as sums, a lane of the ribbon each */
+	readonly lanes: readonly LaneSum[];
+	/** [lowest, highest] height; null when none was recorded */
+	readonly heightM: readonly [number, number] | null;
 	readonly distanceM: Float32Array;
 	readonly detectionLimitCrankDeg: Float32Array;
 	/** null when the recording holds none */
@@ -27,9 +32,10 @@ const STRIP_NAMES = [
 	'engagedCadenceRpm',
 	'speedKmh',
 	'powerW',
-	'hubTorqueNm'
+	'hubTorqueNm',
+	'altitudeM'
 ] as const;
-type StripName = (typeof STRIP_NAMES)[number];
+export type StripName = (typeof STRIP_NAMES)[number];
 
 /**
  * Prepares the channels of a ride for drawing, once after loading.
@@ -47,8 +53,10 @@ export function rideStripData(channels: RideTraces): StripData {
 		engagedCadenceRpm: trace('engagedCadenceRpm'),
 		speedKmh: trace('speedMps').map((speedMps) => speedMps * 3.6),
 		powerW: trace('powerW'),
-		hubTorqueNm: trace('hubTorqueNm')
+		hubTorqueNm: trace('hubTorqueNm'),
+		altitudeM: trace('altitudeM')
 	};
+	const [lowest, highest] = extent(raw.altitudeM);
 	const each = <T>(make: (values: Float32Array) => T) =>
 		Object.fromEntries(STRIP_NAMES.map((name) => [name, make(raw[name])])) as Record<StripName, T>;
 	return {
@@ -57,6 +65,8 @@ export function rideStripData(channels: RideTraces): StripData {
 		levels: each((values) => minMaxLevels(values)),
 		top: each((values) => max(values) ?? 0),
 		state,
+		lanes: laneSums(state),
+		heightM: lowest === undefined || highest === undefined ? null : [lowest, highest],
 		distanceM: trace('distanceM'),
 		detectionLimitCrankDeg: trace('detectionLimitCrankDeg'),
 		positions: latitudeDeg && longitudeDeg ? { latitudeDeg, longitudeDeg } : null

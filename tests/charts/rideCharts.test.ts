@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest';
+import { laneSums } from '$lib/charts/driveLanes';
+import GearFan from '$lib/charts/GearFan.svelte';
+import { timeAxis } from '$lib/charts/rideAxis';
+import StateRibbon from '$lib/charts/StateRibbon.svelte';
+import TimeStrip from '$lib/charts/TimeStrip.svelte';
+import WholeRideBand from '$lib/charts/WholeRideBand.svelte';
+import { createFormats } from '$lib/ui/formats';
+import { svgOf } from './svgOf';
+
+const formats = createFormats('en-GB', 'UTC');
+const marks = [
+	{
+		id: 4,
+		number: 1,
+		startS: 20,
+		endS: 22,
+		standing: 'confirmed' as const,
+		overrunCrankDeg: 180,
+		strokes: 3 as const
+	},
+	{ id: 9, number: 2, startS: 21, endS: 23, standing: 'unreviewed' as const },
+	{ id: 11, number: 3, startS: 70, endS: 71, standing: 'rejected' as const }
+];
+
+describe('TimeStrip', () => {
+	const strip = (more: object) =>
+		svgOf(TimeStrip, {
+			id: 'gained',
+			label: 'Crank angle gained on the wheel',
+			width: 400,
+			height: 120,
+			window: [10, 60] as const,
+			axis: timeAxis(100),
+			domain: [-15, 60] as const,
+			traces: [],
+			formats,
+			...more
+		});
+
+	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
+		const svg = strip({
+			grid: [-15, 0, 15, 30, 45, 60],
+			hatched: [
+				[0, 14],
+				[50, 90]
+			],
+			gaps: [[30, 33]],
+			slips: marks,
+			selectedId: 4,
+			marksS: [40],
+			cursorS: 25,
+			numbered: true,
+			axisBelow: true
+		});
+		expect(svg).toMatchSnapshot();
+	});
+
+	it('leaves out what lies outside the window', () => {
+		const svg = strip({ slips: marks, numbered: true, hatched: [[100, 200]] });
+		expect(svg.match(/class="span/g)?.length).toBe(2);
+		expect(svg).toContain('<path d="" fill="url(#gained-hatch)">');
+	});
+
+	it('leaves out a number that would run into the one before, but never that of the open event', () => {
+		expect(strip({ slips: marks, numbered: true })).not.toContain('>2<');
+		expect(strip({ slips: marks, numbered: true, selectedId: 9 })).toContain('>2<');
+	});
+
+	it('tells size by the area of the sign and strength of signs by strokes under it', () => {
+		const svg = strip({ slips: marks, numbered: true });
+		// 180 crank degrees: 5 px x the root of two, three strokes; the others as the reference slip, none
+		expect(svg).toContain('d="M0,-7.1L7.1,0L0,7.1L-7.1,0Z"');
+		expect(svg.match(/class="tally"/g)).toHaveLength(1);
+		expect(svg).toContain('d="M-3,10.5v4M0,10.5v4M3,10.5v4"');
+		expect(svg).toContain('d="M0,-5L5,0L0,5L-5,0Z"');
+	});
+
+	it('writes the size beside the number', () => {
+		expect(strip({ slips: marks, numbered: true })).toContain('>1: 180°<');
+	});
+
+	it('shows the stretch that is being chosen', () => {
+		expect(strip({ chosen: [20, 30] })).toMatch(/class="chosen" x="114" [^>]* width="68"/);
+		expect(strip({})).not.toContain('chosen');
+	});
+
+	it('has a name for a screen reader', () => {
+		expect(strip({})).toContain('role="img" aria-label="Crank angle gained on the wheel"');
+	});
+});
+
+describe('StateRibbon', () => {
+	const ribbon = (more: object) =>
+		svgOf(StateRibbon, {
+			id: 'states',
+			label: 'What the drive did',
+			width: 400,
+			window: [10, 60] as const,
+			axis: timeAxis(100),
+			lanes: laneSums(new Float32Array(100).fill(4)),
+			formats,
+			...more
+		});
+
+	it('names each lane, hatches what was not observed, and writes the recorded gears that have room', () => {
+		const svg = ribbon({
+			hatched: [[0, 14]],
+			gaps: [[30, 33]],
+			slips: marks,
+			selectedId: 4,
+			shifts: [
+				{ timeS: 15, gear: '46/22' },
+				{ timeS: 16, gear: '46/25' },
+				{ timeS: 40, gear: '46/28' }
+			],
+			cursorS: 25
+		});
+		expect(svg).toMatchSnapshot();
+		expect(svg).not.toContain('46/22');
+	});
+
+	it('has no lane for a shifter that the recording does not name', () => {
+		expect(ribbon({})).not.toContain('shifter');
+	});
+});
+
+describe('WholeRideBand', () => {
+	it('marks the shown window, every slip and what could not have shown one', () => {
+		const svg = svgOf(WholeRideBand, {
+			width: 400,
+			axis: timeAxis(100),
+			endS: 100,
+			speed: null,
+			top: 40,
+			hatched: [[80, 100]] as const,
+			slips: marks,
+			selectedId: 4,
+			marksS: [40],
+			cursorS: 25,
+			window: [10, 60] as const,
+			onwindow: () => {},
+			onpick: () => {},
+			onopen: () => {}
+		});
+		expect(svg).toMatchSnapshot();
+	});
+});
+
+describe('GearFan', () => {
+	const cadence = new Float32Array(100).fill(80);
+	cadence[21] = 104;
+	const svg = () =>
+		svgOf(GearFan, {
+			width: 600,
+			speedKmh: new Float32Array(100).fill(24),
+			cadenceRpm: cadence,
+			drawn: () => true,
+			window: [0, 60] as const,
+			topSpeedKmh: 48,
+			topCadenceRpm: 120,
+			gears: [
+				{ label: '42/17', developmentM: 5 },
+				{ label: '42/30', developmentM: 2.83 }
+			],
+			slips: marks,
+			selectedId: null,
+			formats
+		});
+
+	it('draws a ray a gear and puts each slip of the window where the crank was fastest', () => {
+		expect(svg()).toMatchSnapshot();
+		// 24 km/h is half of the axis, 104 of 120 rpm near the top
+		expect(svg()).toContain('transform="translate(297,63.5)"');
+	});
+
+	it('leaves out slips outside the window', () => {
+		expect(svg()).not.toContain('>3<');
+	});
+});
