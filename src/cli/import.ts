@@ -1,6 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { basename } from 'node:path';
 import {
+	archiveLines,
 	choosePerson,
 	ImportRunner,
 	LedgerRefusal,
@@ -52,9 +53,14 @@ async function main(argv: readonly string[]): Promise<number> {
 			runner.look();
 		}
 		for (const { file, importId } of waiting) {
-			const { line, taken } = await outcome(ledger, file, importId);
-			if (!taken) refused++;
-			printLine(line);
+			const report = async (name: string, id: number) => {
+				const { line, taken } = await outcome(ledger, name, id);
+				if (!taken) refused++;
+				printLine(line);
+			};
+			await report(file, importId);
+			for (const inside of archiveLines(ledger, importId))
+				await report(`${file}: ${inside.name}`, inside.importId);
 		}
 		return refused > 0 ? 1 : 0;
 	} finally {

@@ -2,11 +2,11 @@ import { LedgerRefusal } from '$lib/server';
 import { readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 
-const RIDE_FILE = /\.(fit|tcx|gpx|csv)(\.gz)?$/i;
+const RIDE_FILE = /\.((fit|tcx|gpx|csv)(\.gz)?|zip)$/i;
 
 /**
  * The ride files that a path stands for: a file named by itself whatever it is called; of a folder, all
- * below it that are called like ride files, in order of name. Hidden ones and links are left alone.
+ * below it that are called like ride files or archives of them, in order of name. Hidden ones and links are left alone.
  *
  * @throws LedgerRefusal not-found
  */

@@ -14,6 +14,12 @@ export function outcomeLine(
 			// the same content is still being read for another import: its outcome is ours
 			if (known.rideId === null) return null;
 			return { line: `${file}: in the ledger already (ride ${known.rideId}), counted once`, taken: true };
+		case 'unpacked':
+			return { line: `${file}: ${known.sentence}`, taken: true };
+		case 'left out':
+			return { line: `${file}: left out: ${known.sentence}`, taken: true };
+		case 'asks':
+			return { line: `${file}: kept, and asks: ${known.sentence}`, taken: true };
 		case 'refused':
 		case 'failed': {
 			const detail = known.detail ? ` [${known.detail.split('\n')[0]}]` : '';

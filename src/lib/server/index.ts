@@ -10,6 +10,7 @@ export { closeLedger, getLedger } from './ledger/getLedger';
 export { fromInstant, toInstant } from './ledger/instants';
 
 export { actorOf, choosePerson, findPerson, findPersonAsActor, listPeople } from './people/people';
+export { archiveLines } from './unpack/archiveLines';
 export { getSettings, setSettings, type Settings } from './settings/settings';
 
 export { exampleState, type ExampleState } from './example/exampleState';

@@ -178,7 +178,19 @@ export interface RideView extends RideRow {
 }
 
 export type ImportStage =
-	'receiving' | 'waiting' | 'analysing' | 'done' | 'refused' | 'already in the ledger' | 'failed';
+	| 'receiving'
+	| 'waiting'
+	| 'analysing'
+	| 'done'
+	| 'refused'
+	| 'already in the ledger'
+	| 'failed'
+	/** kept, and waits for an answer */
+	| 'asks'
+	| 'unpacking'
+	| 'unpacked'
+	/** of an archive: no ride by its name and bytes */
+	| 'left out';
 
 export interface ImportView {
 	id: number;
@@ -188,9 +200,13 @@ export interface ImportView {
 	/** still "receiving", but nothing came for a minute */
 	brokeOff: boolean;
 	rideId: number | null;
-	/** refused or failed: a sentence for the rider and a detail for the engineer */
+	/** refused or failed: a sentence for the rider and a detail for the engineer; of an archive what came of it */
 	sentence: string | null;
 	detail: string | null;
+	isArchive: boolean;
+	/** the archive that it came in, and its folder there */
+	archiveId: number | null;
+	folder: string | null;
 	at: Instant;
 }
 

@@ -1,6 +1,6 @@
 import type { ImportView } from '$lib/server/views';
 
-const UNDER_WAY = new Set(['receiving', 'waiting', 'analysing']);
+const UNDER_WAY = new Set(['receiving', 'waiting', 'analysing', 'unpacking']);
 const isUnderWay = ({ stage, brokeOff }: ImportView) => UNDER_WAY.has(stage) && !brokeOff;
 
 /**

@@ -67,7 +67,17 @@ function bury(ledger: Ledger, actor: Actor, sha256: string, reason: string): voi
 	database.prepare('UPDATE source SET file_name = @name WHERE sha256 = @sha256').run(named);
 	database.prepare('UPDATE ride SET file_name = @name WHERE sha256 = @sha256').run(named);
 	// the technical detail of a refusal may quote the file
-	database.prepare('UPDATE import SET file_name = @name, technical = NULL WHERE sha256 = @sha256').run(named);
+	database
+		.prepare('UPDATE import SET file_name = @name, folder = NULL, technical = NULL WHERE sha256 = @sha256')
+		.run(named);
+	// so may the name of the archive that it came in, and of what else was in there and was not taken
+	database
+		.prepare(
+			`UPDATE import SET file_name = @name, folder = NULL, technical = NULL
+			WHERE id IN (SELECT archive_id FROM import WHERE sha256 = @sha256)
+				OR (sha256 IS NULL AND archive_id IN (SELECT archive_id FROM import WHERE sha256 = @sha256))`
+		)
+		.run(named);
 	database
 		.prepare(
 			`UPDATE trail SET detail = json_remove(detail, '$.fileName')

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import { LedgerRefusal } from '../refusal';
+import { programLimits } from './programLimits';
 import { splitFlags } from './splitFlags';
 
 export interface Config {
@@ -38,6 +39,8 @@ export function readConfig(
 			'address-not-allowed',
 			`Slip Ledger listens only on this machine (127.0.0.1), not on "${host}": anyone who reached it could change the ledger.`
 		);
+	// said at the start, not when the first file comes
+	programLimits(env);
 	const bareHost = host.replace(/^\[|\]$/g, '');
 	const dataFolder = resolve(flags.data ?? (env.SLIP_LEDGER_DATA || DEFAULTS.data));
 	return { dataFolder, host: bareHost, port, origin: originOf(bareHost, port) };

@@ -16,6 +16,10 @@ export type LogEvent =
 	| 'file done'
 	| 'file refused'
 	| 'file put back'
+	| 'archive taken up'
+	| 'archive left'
+	| 'archive not unpacked'
+	| 'file of an archive not written down'
 	| 'child said something'
 	| 'result not stored'
 	| 'erasure finished';

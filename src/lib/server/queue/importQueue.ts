@@ -5,6 +5,7 @@ import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { BROKE_OFF_AFTER_MS } from '../store/brokenUploads';
+import { archiveSentence } from '../unpack/archiveSentence';
 import type { ImportStage, ImportView } from '../views';
 import type { LeaseHolder } from './lease';
 
@@ -103,9 +104,11 @@ export function retryImport(ledger: Ledger, actor: Actor, importId: number): voi
 		.transaction(() => {
 			const { changes } = ledger.database
 				.prepare(
-					`UPDATE import SET stage = 'waiting', attempts = 0, code = NULL, sentence = NULL,
-						technical = NULL, changed_ms = ? WHERE id = ? AND stage IN ('refused', 'failed')
-						AND sha256 NOT IN (SELECT sha256 FROM erased_source)`
+					`UPDATE import SET stage = iif(sha256 IS NULL, 'unpacking', 'waiting'), attempts = 0, code = NULL,
+						sentence = NULL, technical = NULL, changed_ms = ?
+						WHERE id = ? AND (sha256 IS NOT NULL AND sha256 NOT IN (SELECT sha256 FROM erased_source)
+							AND stage IN ('refused', 'failed')
+							OR archive_sha256 IS NOT NULL AND stage = 'failed')`
 				)
 				.run(ledger.now(), importId);
 			if (changes === 0)
@@ -116,33 +119,43 @@ export function retryImport(ledger: Ledger, actor: Actor, importId: number): voi
 }
 
 const VIEW = `SELECT i.id, i.file_name AS fileName, i.bytes, i.stage, i.ride_id AS rideId, i.sentence,
-	i.technical AS detail, i.changed_ms AS changedMs, u.touched_ms AS touchedMs
+	i.technical AS detail, i.archive_id AS archiveId, i.folder, i.archive_sha256 IS NOT NULL AS isArchive, i.changed_ms AS changedMs, u.touched_ms AS touchedMs
 	FROM import i LEFT JOIN upload u ON u.import_id = i.id AND u.sha256 IS NULL`;
 
-type ImportRow = Omit<ImportView, 'at' | 'brokeOff'> & { changedMs: number; touchedMs: number | null };
+type ImportRow = Omit<ImportView, 'at' | 'brokeOff' | 'isArchive'> & {
+	isArchive: number;
+	changedMs: number;
+	touchedMs: number | null;
+};
 
 /** The newest imports first. */
 export function listImports(ledger: Ledger, query: { limit: number }): ImportView[] {
 	const rows = ledger.database
 		.prepare<[number], ImportRow>(`${VIEW} ORDER BY i.id DESC LIMIT ?`)
 		.all(Math.max(1, Math.min(1000, Math.trunc(query.limit))));
-	return rows.map((row) => toView(row, ledger.now()));
+	return rows.map((row) => toView(ledger, row));
 }
 
 /** null when there is no such import */
 export function findImport(ledger: Ledger, importId: number): ImportView | null {
 	const row = ledger.database.prepare<[number], ImportRow>(`${VIEW} WHERE i.id = ?`).get(importId);
-	return row ? toView(row, ledger.now()) : null;
+	return row ? toView(ledger, row) : null;
 }
 
 export function countUnfinishedImports(ledger: Ledger): number {
 	return ledger.database
-		.prepare<[], { n: number }>("SELECT count(*) AS n FROM import WHERE stage IN ('waiting', 'analysing')")
+		.prepare<[], { n: number }>(
+			"SELECT count(*) AS n FROM import WHERE stage IN ('waiting', 'analysing', 'unpacking')"
+		)
 		.get()!.n;
 }
 
-function toView({ changedMs, touchedMs, ...row }: ImportRow, now: number): ImportView {
-	const brokeOff = row.stage === 'receiving' && touchedMs !== null && now - touchedMs > BROKE_OFF_AFTER_MS;
-	const sentence = brokeOff ? 'The upload broke off: choose the file again to send it.' : row.sentence;
-	return { ...row, sentence, brokeOff, at: toInstant(changedMs) };
+function toView(ledger: Ledger, { changedMs, touchedMs, ...row }: ImportRow): ImportView {
+	const late = touchedMs !== null && ledger.now() - touchedMs > BROKE_OFF_AFTER_MS;
+	const brokeOff = row.stage === 'receiving' && late;
+	const isArchive = row.isArchive === 1;
+	const sentence = brokeOff
+		? 'The upload broke off: choose the file again to send it.'
+		: (row.sentence ?? (isArchive ? archiveSentence(ledger, row.id, row.stage === 'unpacked') : null));
+	return { ...row, isArchive, sentence, brokeOff, at: toInstant(changedMs) };
 }

@@ -14,7 +14,8 @@ import {
 	type ChildLimits,
 	type ChildOutcome
 } from './analysisChild';
-import { analyseFileEntry } from './analyseFileEntry';
+import { ArchiveUnpacker } from '../unpack/archiveUnpacker';
+import { analyseFileEntry, unpackArchiveEntry } from './analyseFileEntry';
 import { currentVersion, keepFirstVersion } from './analysisVersions';
 import { bikesOfRides } from './bikeOfRide';
 import {
@@ -49,6 +50,8 @@ import { saveImport } from './saveImport';
 export interface RunnerOptions {
 	/** entry file of the child process; found beside this program when not given */
 	readonly entry?: string;
+	/** entry file of the child process that unpacks archives; found as the other one when not given */
+	readonly unpackEntry?: string;
 	/** children at a time; one processor is left for the server */
 	readonly children?: number;
 	readonly limits?: ChildLimits;
@@ -66,6 +69,7 @@ export class ImportRunner {
 	readonly #holder = newHolder();
 	readonly #children: AnalysisChild[];
 	readonly #busy = new Map<AnalysisChild, { task: Task; work: Promise<void> }>();
+	readonly #unpacker: ArchiveUnpacker;
 	readonly #lookEveryMs: number;
 	/** tasks whose result could not be written (a full disk, say); said so as soon as the ledger can be */
 	readonly #failures: { task: Task; detail: string }[] = [];
@@ -89,6 +93,12 @@ export class ImportRunner {
 			{ length: count },
 			() => new AnalysisChild(entry, options.limits ?? DEFAULT_LIMITS)
 		);
+		this.#unpacker = new ArchiveUnpacker(
+			this.ledger,
+			this.#holder,
+			() => options.unpackEntry ?? unpackArchiveEntry(),
+			() => this.look()
+		);
 		this.#lookEveryMs = options.lookEveryMs ?? 400;
 	}
 
@@ -111,6 +121,7 @@ export class ImportRunner {
 		if (this.#looking) clearInterval(this.#looking);
 		if (!this.#stopped) {
 			this.#stopped = true;
+			void this.#unpacker.stop();
 			if (this.#holding) {
 				releaseImports(this.ledger, this.#holder);
 				for (const { task } of this.#busy.values()) {
@@ -123,7 +134,8 @@ export class ImportRunner {
 			this.#holding = false;
 			for (const child of this.#children) child.stop();
 		}
-		return Promise.all([...this.#busy.values()].map(({ work }) => work)).then(() => undefined);
+		const works = [this.#unpacker.stop(), ...[...this.#busy.values()].map(({ work }) => work)];
+		return Promise.all(works).then(() => undefined);
 	}
 
 	/** One look at lease and queue; called on a timer, and at once when something was queued. */
@@ -144,6 +156,7 @@ export class ImportRunner {
 			else if ('derivation' in task) failDerivation(this.ledger, task.derivation, detail);
 			// the attempt to put slips in was counted when it began
 		}
+		this.#unpacker.look();
 		for (const child of this.#children) {
 			if (this.#busy.has(child)) continue;
 			const task = this.#nextTask();

@@ -2,6 +2,15 @@ import type { Actor } from '../actor';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 
+export interface NewImport {
+	fileName: string;
+	hints: string;
+	example: boolean;
+	atMs: number;
+	/** where it lay in an archive */
+	place?: { archiveId: number; member: number; folder: string | null };
+}
+
 export interface StoredSource {
 	sha256: string;
 	bytes: number;
@@ -9,7 +18,7 @@ export interface StoredSource {
 	importId?: number;
 	uploadId?: string;
 	/** a file of this machine gets its row now */
-	newImport?: { fileName: string; hints: string; example: boolean; atMs: number };
+	newImport?: NewImport;
 }
 
 /**
@@ -61,13 +70,24 @@ export function recordSource(ledger: Ledger, actor: Actor, stored: StoredSource)
 }
 
 function insertReceiving(ledger: Ledger, actor: Actor, stored: StoredSource): number {
-	const { fileName, hints, example, atMs } = stored.newImport!;
+	const { fileName, hints, example, atMs, place } = stored.newImport!;
 	const { lastInsertRowid } = ledger.database
 		.prepare(
-			`INSERT INTO import (file_name, bytes, stage, hints, actor_id, example, created_ms, changed_ms)
-			VALUES (?, ?, 'receiving', ?, ?, ?, ?, ?)`
+			`INSERT INTO import (file_name, bytes, stage, hints, actor_id, example, created_ms, changed_ms, archive_id,
+				member, folder) VALUES (?, ?, 'receiving', ?, ?, ?, ?, ?, ?, ?, ?)`
 		)
-		.run(fileName, stored.bytes, hints, actor.personId, example ? 1 : 0, atMs, atMs);
+		.run(
+			fileName,
+			stored.bytes,
+			hints,
+			actor.personId,
+			example ? 1 : 0,
+			atMs,
+			atMs,
+			place?.archiveId ?? null,
+			place?.member ?? null,
+			place?.folder ?? null
+		);
 	return Number(lastInsertRowid);
 }
 

@@ -1,7 +1,8 @@
-import { readdirSync, rmSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { findPersonAsActor } from '../people/people';
 import type { Ledger } from '../ledger/openLedger';
+import { dropArchive } from './archivePlace';
 import { removeUpload } from './incomingFiles';
 import { finishUpload } from './uploads';
 
@@ -30,6 +31,7 @@ export async function recoverUploads(ledger: Ledger): Promise<void> {
 		.all(before);
 	for (const { id } of abandoned) removeUpload(ledger, id);
 	removeStrayFiles(ledger, before);
+	removeStrayArchives(ledger, before);
 }
 
 /** Files in incoming/ that no upload knows: half-written copies of a terminal command that was stopped. */
@@ -41,5 +43,15 @@ function removeStrayFiles(ledger: Ledger, beforeMs: number): void {
 		const path = join(incoming, name);
 		const changedMs = statSync(path, { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
 		if (changedMs < beforeMs) rmSync(path, { force: true });
+	}
+}
+
+/** Archives that no row needs any more: their last step was cut short, or their row never came. */
+function removeStrayArchives(ledger: Ledger, beforeMs: number): void {
+	const folder = join(ledger.folder, 'archives');
+	if (!existsSync(folder)) return;
+	for (const name of readdirSync(folder)) {
+		const changedMs = statSync(join(folder, name), { throwIfNoEntry: false })?.mtimeMs ?? Infinity;
+		if (changedMs < beforeMs && /^[0-9a-f]{64}$/.test(name)) dropArchive(ledger, name);
 	}
 }

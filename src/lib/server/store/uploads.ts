@@ -3,15 +3,17 @@ import { existsSync, statSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
+import { recordArchive } from '../queue/recordArchive';
 import { recordSource } from '../queue/recordSource';
 import { type RideHints, writeHints } from '../queue/rideHints';
 import { LedgerRefusal } from '../refusal';
+import { archivePath, isZipFile, moveToArchives } from './archivePlace';
 import { cleanFileName } from './cleanFileName';
 import { giveUpBrokenUploads } from './brokenUploads';
 import { faultPoint } from './faultPoint';
-import { incomingPath } from './incomingFiles';
+import { incomingPath, removeUpload } from './incomingFiles';
 import { hashFile, moveToStore, tooLarge, writeAll } from './sourceStore';
-import { uploadLimitBytes } from './uploadLimit';
+import { archiveLimitBytes, limitByName, uploadLimitBytes } from './uploadLimit';
 
 interface UploadRow {
 	id: string;
@@ -40,7 +42,7 @@ export async function createUpload(
 ): Promise<{ id: string; offset: number }> {
 	if (!Number.isSafeInteger(input.size) || input.size <= 0)
 		throw new LedgerRefusal('wrong-value', 'The file is empty or its size is not known.');
-	const limit = uploadLimitBytes(ledger);
+	const limit = limitByName(ledger, input.name);
 	if (input.size > limit) throw tooLarge(limit);
 	const fileName = cleanFileName(input.name);
 	giveUpBrokenUploads(ledger, actor, fileName, input.size);
@@ -116,8 +118,8 @@ export async function appendToUpload(
  * Puts a complete upload into the store and queues it. May be asked again after any failure: the steps
  * that are done are not done twice.
  *
- * @returns the import that now stands in the queue
- * @throws LedgerRefusal incomplete while bytes are missing
+ * @returns the import that now stands in the queue, or of an archive the one that waits to be unpacked
+ * @throws LedgerRefusal incomplete while bytes are missing; too-large where only the name was that of an archive
  */
 export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Promise<{ importId: number }> {
 	const upload = findUpload(ledger, id);
@@ -128,15 +130,32 @@ export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Pr
 		if (writing.has(id)) throw new LedgerRefusal('conflict', 'This upload is still being written to.');
 		const missing = upload.size - receivedBytes(ledger, id);
 		if (missing !== 0) throw new LedgerRefusal('incomplete', `${missing} bytes are still missing.`);
+		await refuseLargeRide(ledger, id, upload.size);
 		await syncFile(path);
 		sha256 = await hashFile(path);
 		ledger.database.prepare('UPDATE upload SET sha256 = ? WHERE id = ?').run(sha256, id);
 	}
 	faultPoint('source-stored');
+	const stored = { sha256, bytes: upload.size, importId: upload.importId, uploadId: id };
+	if (existsSync(path) ? await isZipFile(path) : existsSync(archivePath(ledger.folder, sha256))) {
+		faultPoint('archive-stored');
+		if (existsSync(path)) moveToArchives(ledger, path, sha256);
+		faultPoint('archive-moved');
+		return { importId: recordArchive(ledger, actor, stored) };
+	}
 	if (existsSync(path)) moveToStore(ledger, path, sha256);
 	faultPoint('source-moved');
-	recordSource(ledger, actor, { sha256, bytes: upload.size, importId: upload.importId, uploadId: id });
+	recordSource(ledger, actor, stored);
 	return { importId: upload.importId };
+}
+
+/** Under the name of an archive more may come than a ride has; what is none is not kept then. */
+async function refuseLargeRide(ledger: Ledger, id: string, size: number): Promise<void> {
+	const limit = uploadLimitBytes(ledger);
+	const isArchive = await isZipFile(incomingPath(ledger, id));
+	if (size <= (isArchive ? archiveLimitBytes() : limit)) return;
+	removeUpload(ledger, id);
+	throw tooLarge(isArchive ? archiveLimitBytes() : limit);
 }
 
 /** Says that bytes came just now; a slow line may need minutes for one piece. */

@@ -1,5 +1,5 @@
 import type Database from 'better-sqlite3';
-import { readdirSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { storedFiles } from './storedFiles';
 import { PartFindings } from './verifyReport';
@@ -29,7 +29,28 @@ export function checkStrays(dataFolder: string, database: Database.Database, now
 		if (!upload.get(name) && isOld(join(dataFolder, 'incoming', name), nowMs))
 			found.note(name, 'A leftover of something that broke off; it goes by itself after two days.');
 	}
+	checkArchives(dataFolder, database, found);
 	return found;
+}
+
+/** An archive that waits must be there; its files are not in the store yet. */
+function checkArchives(dataFolder: string, database: Database.Database, found: PartFindings): void {
+	const columns = database.pragma('table_info(import)') as { name: string }[];
+	// a ledger of an older layout knows no archives
+	if (!columns.some(({ name }) => name === 'archive_sha256')) return;
+	const waiting = database
+		.prepare<[], { sha256: string }>(
+			"SELECT DISTINCT archive_sha256 AS sha256 FROM import WHERE stage IN ('unpacking', 'failed') AND sha256 IS NULL"
+		)
+		.all();
+	for (const { sha256 } of waiting) {
+		found.checked++;
+		if (!existsSync(join(dataFolder, 'archives', sha256)))
+			found.damage(
+				sha256,
+				'This archive was not unpacked to its end, and its bytes are gone; hand it in again.'
+			);
+	}
 }
 
 function incoming(dataFolder: string): string[] {

@@ -1,0 +1,45 @@
+import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { open } from 'node:fs/promises';
+import { join } from 'node:path';
+import { isZip } from '../../../jobs/unpack/looksLikeRide';
+import type { Ledger } from '../ledger/openLedger';
+import { syncFolder } from './sourceStore';
+
+/** Where an archive lies until all that is in it is written down; it is no source and goes then. */
+export function archivePath(folder: string, sha256: string): string {
+	if (!/^[0-9a-f]{64}$/.test(sha256)) throw new RangeError('not a SHA-256 in hex');
+	return join(folder, 'archives', sha256);
+}
+
+/** Whether a file begins like a zip archive; names can be wrong. */
+export async function isZipFile(path: string): Promise<boolean> {
+	const file = await open(path, 'r');
+	try {
+		const head = Buffer.alloc(4);
+		const { bytesRead } = await file.read(head, 0, 4, 0);
+		return isZip(head.subarray(0, bytesRead));
+	} finally {
+		await file.close();
+	}
+}
+
+/** Gives a complete archive its place; the same bytes twice keep what is there. */
+export function moveToArchives(ledger: Ledger, from: string, sha256: string): void {
+	const target = archivePath(ledger.folder, sha256);
+	if (existsSync(target)) {
+		rmSync(from, { force: true });
+		return;
+	}
+	const folder = join(ledger.folder, 'archives');
+	mkdirSync(folder, { recursive: true });
+	renameSync(from, target);
+	syncFolder(folder);
+}
+
+/** Takes an archive's bytes away unless a row still needs them. */
+export function dropArchive(ledger: Ledger, sha256: string): void {
+	const needed = ledger.database
+		.prepare("SELECT 1 FROM import WHERE archive_sha256 = ? AND stage IN ('unpacking', 'failed')")
+		.get(sha256);
+	if (!needed) rmSync(archivePath(ledger.folder, sha256), { force: true });
+}
