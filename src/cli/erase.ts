@@ -32,9 +32,11 @@ function main(args: readonly string[]): void {
 		if (!person) throw new LedgerRefusal('not-found', 'There is no person with that name or code.');
 		const owner = people.find(({ role }) => role === 'owner');
 		if (!owner) throw new LedgerRefusal('not-allowed', 'This ledger has no owner.');
-		const { files, rides, copies } = erasureOf(ledger, person.id);
+		const { files, rides, attached, copies } = erasureOf(ledger, person.id);
 		if (!on.has('yes')) {
-			say(`${files.length} files of ${person.code} would be erased, ${rides} of them rides.`);
+			say(
+				`${files.length} files of ${person.code} would be erased: ${rides} rides, ${attached} attached pictures or documents.`
+			);
 			say('Figures of the rides stay; strips and tracks go for good, and no later analysis can read them.');
 			return say('Nothing was changed: give --yes and --reason "..." to do it.');
 		}

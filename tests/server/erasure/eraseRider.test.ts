@@ -3,9 +3,12 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
 	actorOf,
+	attachFile,
+	attachmentFile,
 	choosePerson,
 	eraseRider,
 	erasureOf,
+	listAttachments,
 	listRides,
 	makeBackup,
 	openLedger,
@@ -16,7 +19,8 @@ import {
 	rideView,
 	storeFile,
 	verifyLedger,
-	versionState
+	versionState,
+	withdrawAttachment
 } from '$lib/server';
 import { finishErasures } from '$lib/server/erasure/finishErasures';
 import { listDerivations } from '$lib/server/queue/derivations';
@@ -134,6 +138,39 @@ describe('eraseRider', () => {
 		expect(takeNextImport(test.ledger, test.holder)).toBeNull();
 		ledger.database.prepare("UPDATE import SET stage = 'failed' WHERE id = ?").run(importId);
 		expect(() => retryImport(ledger, actor, importId)).toThrow('can be tried again');
+	});
+
+	it('takes pictures that the person attached as well, and lets the same bytes not come back', async () => {
+		const { test, ledger, actor, rider } = await workshop();
+		const { wheelId } = rowsOf(ledger, 'SELECT id AS wheelId FROM wheel')[0] as { wheelId: number };
+		const PNG = Buffer.concat([
+			Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
+			Buffer.from('a photo with the place where it was taken')
+		]);
+		const attach = (by: typeof actor, name: string, bytes: Uint8Array) =>
+			attachFile(ledger, by, { subject: 'wheel', subjectId: wheelId, name, bytes, caption: 'the ring' });
+		const own = await attach(actorOf(rider), 'petrasring.png', PNG);
+		const others = await attach(actor, 'bench.png', Buffer.concat([PNG, Buffer.from('another')]));
+		withdrawAttachment(ledger, actorOf(rider), { subject: 'wheel', subjectId: wheelId }, own, 'blurred');
+		expect(erasureOf(ledger, rider.id)).toMatchObject({ rides: 1, attached: 1 });
+		expect(eraseRider(ledger, actor, { personId: rider.id, reason: 'asked for' })).toMatchObject({
+			files: 2,
+			attached: 1
+		});
+		expect(bytesOf(test)).not.toContain('petrasring');
+		expect(bytesOf(test)).not.toMatch(/where it was taken(?!another)/);
+		expect(attachmentFile(ledger, own)).toBeNull();
+		expect(attachmentFile(ledger, others)).not.toBeNull();
+		expect(listAttachments(ledger, 'wheel', wheelId)).toMatchObject([
+			{ erased: false, fileName: 'bench.png' },
+			{ erased: true, caption: 'the ring', fileName: 'erased file' }
+		]);
+		await expect(attach(actor, 'again.png', PNG)).rejects.toThrow('not taken again');
+		const report = await verifyLedger(ledger.folder, { sample: 0, seed: '' });
+		expect(report.parts.filter(({ state }) => state === 'damaged')).toEqual([]);
+		expect(() => ledger.database.exec("UPDATE trail SET detail = '{}' WHERE action = 'attached'")).toThrow(
+			'never changed'
+		);
 	});
 
 	it('leaves nothing that waits to be computed again', async () => {

@@ -10,6 +10,8 @@ import { finishErasures } from './finishErasures';
 export interface ErasureOutcome {
 	files: number;
 	rides: number;
+	/** pictures and documents among the files */
+	attached: number;
 	/** made before: they still hold what was erased here */
 	copies: CopyMade[];
 }
@@ -18,7 +20,8 @@ export interface ErasureOutcome {
 export const ERASED_NAME = 'erased file';
 
 /**
- * Takes a rider's files away for good: the bytes with positions and serial numbers, the traces made from them,
+ * Takes a rider's files away for good: the bytes with positions and serial numbers (of rides and of what the
+ * person attached), the traces made from them,
  * their names in every table and in the trail. A tombstone stays for each (hash, when, who, why), and so do
  * the rides' figures, so that every rate and every signed decision can still be explained. The person's name
  * is taken out by `anonymisePerson`.
@@ -37,7 +40,7 @@ export function eraseRider(
 	const reason = checkText('The reason', input.reason, { min: 3, max: 400 });
 	const outcome = ledger.database
 		.transaction((): ErasureOutcome => {
-			const { person, files, rides, beingRead, copies } = erasureOf(ledger, input.personId);
+			const { person, files, rides, attached, beingRead, copies } = erasureOf(ledger, input.personId);
 			if (reason.toLowerCase().includes(person.name.toLowerCase()) && !person.anonymised)
 				throw new LedgerRefusal('wrong-value', 'The reason stays for good: write it without the name.');
 			if (files.length === 0)
@@ -48,8 +51,12 @@ export function eraseRider(
 					`${beingRead} files of ${person.code} are still being read; erase them when that is done.`
 				);
 			for (const sha256 of files) bury(ledger, actor, sha256, reason);
-			leaveTrail(ledger, actor, 'erased files of', 'person', input.personId, { files: files.length, rides });
-			return { files: files.length, rides, copies };
+			leaveTrail(ledger, actor, 'erased files of', 'person', input.personId, {
+				files: files.length,
+				rides,
+				attached
+			});
+			return { files: files.length, rides, attached, copies };
 		})
 		.immediate();
 	faultPoint('erasure-written');
@@ -66,6 +73,7 @@ function bury(ledger: Ledger, actor: Actor, sha256: string, reason: string): voi
 	const named = { sha256, name: ERASED_NAME };
 	database.prepare('UPDATE source SET file_name = @name WHERE sha256 = @sha256').run(named);
 	database.prepare('UPDATE ride SET file_name = @name WHERE sha256 = @sha256').run(named);
+	database.prepare('UPDATE attachment SET file_name = @name WHERE sha256 = @sha256').run(named);
 	// the technical detail of a refusal may quote the file
 	database
 		.prepare('UPDATE import SET file_name = @name, folder = NULL, technical = NULL WHERE sha256 = @sha256')
@@ -85,7 +93,8 @@ function bury(ledger: Ledger, actor: Actor, sha256: string, reason: string): voi
 				(subject = 'source' AND subject_id = @sha256)
 				OR (subject = 'ride' AND subject_id IN (SELECT CAST(id AS TEXT) FROM ride WHERE sha256 = @sha256))
 				OR (subject = 'import'
-					AND subject_id IN (SELECT CAST(id AS TEXT) FROM import WHERE sha256 = @sha256)))`
+					AND subject_id IN (SELECT CAST(id AS TEXT) FROM import WHERE sha256 = @sha256))
+				OR json_extract(detail, '$.attachment') IN (SELECT id FROM attachment WHERE sha256 = @sha256))`
 		)
 		.run({ sha256 });
 	leaveTrail(ledger, actor, 'erased', 'source', sha256, { reason });

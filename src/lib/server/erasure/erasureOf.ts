@@ -13,6 +13,8 @@ export interface ErasureView {
 	files: string[];
 	/** those of them that are rides; their figures stay */
 	rides: number;
+	/** those of them that are pictures and documents which the person attached */
+	attached: number;
 	/** files that are being read just now: nothing is erased before they are done */
 	beingRead: number;
 	/** erased before */
@@ -31,14 +33,15 @@ export interface CopyMade {
 interface FileRow {
 	sha256: string;
 	rideId: number | null;
+	attached: number;
 	reading: number;
 }
 
 /**
  * Files of a rider: rides ridden by that person, rides without a named rider that the person handed in, and
- * files of theirs that became no ride. Invented rides and attachments are none.
+ * files of theirs that became no ride. Invented rides are none.
  */
-const FILES = `SELECT s.sha256, r.id AS rideId,
+const FILES = `SELECT s.sha256, r.id AS rideId, 0 AS attached,
 	EXISTS (SELECT 1 FROM import i WHERE i.sha256 = s.sha256 AND i.stage IN ('waiting', 'analysing')) AS reading
 	FROM source s LEFT JOIN ride r ON r.sha256 = s.sha256
 	WHERE (r.rider_id = @person OR (r.rider_id IS NULL AND s.stored_by = @person))
@@ -50,6 +53,18 @@ const FILES = `SELECT s.sha256, r.id AS rideId,
 	ORDER BY s.sha256`;
 
 /**
+ * What the person attached and nobody else did: a photo carries the place where it was taken. What is a ride's file
+ * as well is none of them.
+ */
+const ATTACHED = `SELECT DISTINCT a.sha256, NULL AS rideId, 1 AS attached, 0 AS reading
+	FROM attachment a
+	WHERE a.by = @person AND a.example = 0
+		AND NOT EXISTS (SELECT 1 FROM attachment o WHERE o.sha256 = a.sha256 AND o.by <> @person)
+		AND NOT EXISTS (SELECT 1 FROM ride r WHERE r.sha256 = a.sha256)
+		AND NOT EXISTS (SELECT 1 FROM erased_source e WHERE e.sha256 = a.sha256)
+	ORDER BY a.sha256`;
+
+/**
  * @throws LedgerRefusal not-found
  */
 export function erasureOf(ledger: Ledger, personId: number): ErasureView {
@@ -59,11 +74,14 @@ export function erasureOf(ledger: Ledger, personId: number): ErasureView {
 		)
 		.get(personId);
 	if (!person) throw new LedgerRefusal('not-found', 'There is no such person.');
-	const files = ledger.database.prepare<[object], FileRow>(FILES).all({ person: personId });
+	const files = [FILES, ATTACHED].flatMap((sql) =>
+		ledger.database.prepare<[object], FileRow>(sql).all({ person: personId })
+	);
 	return {
 		person: { ...person, anonymised: person.anonymised === 1 },
 		files: files.map(({ sha256 }) => sha256),
 		rides: files.filter(({ rideId }) => rideId !== null).length,
+		attached: files.filter(({ attached }) => attached === 1).length,
 		beingRead: files.filter(({ reading }) => reading === 1).length,
 		erasedBefore: ledger.database
 			.prepare<[object], { n: number }>(

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import type { Actor } from '../actor';
+import { isErased } from '../erasure/finishErasures';
 import { checkText } from '../ledger/checkText';
 import { toInstant } from '../ledger/instants';
 import { leaveTrail } from '../ledger/leaveTrail';
@@ -35,6 +36,8 @@ export interface AttachmentView {
 	at: string;
 	/** null while it stands */
 	withdrawnReason: string | null;
+	/** its bytes were taken away for good at a rider's wish */
+	erased: boolean;
 }
 
 /**
@@ -44,7 +47,7 @@ export interface AttachmentView {
  * @param input.bytes the whole file
  * @returns id of the attachment
  * @throws LedgerRefusal not-found; too-large; wrong-value for an empty file and for kinds that are not
- *   taken; conflict when this very file is attached there already
+ *   taken; conflict when this very file is attached there already, or was erased
  */
 export async function attachFile(
 	ledger: Ledger,
@@ -65,6 +68,11 @@ export async function attachFile(
 	const path = join(ledger.folder, 'incoming', `attachment-${randomBytes(16).toString('hex')}`);
 	const { sha256, size } = await writeThrough(path, once(input.bytes), LARGEST_ATTACHMENT_BYTES);
 	moveToStore(ledger, path, sha256);
+	if (isErased(ledger, sha256))
+		throw new LedgerRefusal(
+			'conflict',
+			"This very file was erased at its owner's wish and is not taken again."
+		);
 	return ledger.database
 		.transaction((): number => {
 			refuseUnknownSubject(ledger, input);
@@ -111,14 +119,15 @@ export function listAttachments(
 	subjectId: number
 ): AttachmentView[] {
 	return ledger.database
-		.prepare<[string, number], Omit<AttachmentView, 'at'> & { atMs: number }>(
+		.prepare<[string, number], Omit<AttachmentView, 'at' | 'erased'> & { atMs: number; erased: number }>(
 			`SELECT a.id, a.file_name AS fileName, a.media_type AS mediaType, a.bytes, a.caption, p.code AS by,
-				a.at_ms AS atMs, a.withdrawn_reason AS withdrawnReason
+				a.at_ms AS atMs, a.withdrawn_reason AS withdrawnReason,
+				EXISTS (SELECT 1 FROM erased_source e WHERE e.sha256 = a.sha256) AS erased
 			FROM attachment a JOIN person p ON p.id = a.by WHERE a.subject = ? AND a.subject_id = ?
 			ORDER BY a.at_ms DESC, a.id DESC`
 		)
 		.all(subject, subjectId)
-		.map(({ atMs, ...row }) => ({ ...row, at: toInstant(atMs) }));
+		.map(({ atMs, erased, ...row }) => ({ ...row, erased: erased === 1, at: toInstant(atMs) }));
 }
 
 /**
@@ -159,7 +168,7 @@ export function withdrawAttachment(
 		.immediate();
 }
 
-/** Where the file of an attachment lies; null when there is none or it is withdrawn. */
+/** Where the file of an attachment lies; null when there is none or it is withdrawn or erased. */
 export function attachmentFile(
 	ledger: Ledger,
 	attachmentId: number
@@ -167,7 +176,8 @@ export function attachmentFile(
 	const row = ledger.database
 		.prepare<[number], { sha256: string; fileName: string; mediaType: MediaType; bytes: number }>(
 			`SELECT sha256, file_name AS fileName, media_type AS mediaType, bytes FROM attachment
-			WHERE id = ? AND withdrawn_ms IS NULL`
+			WHERE id = ? AND withdrawn_ms IS NULL
+				AND NOT EXISTS (SELECT 1 FROM erased_source e WHERE e.sha256 = attachment.sha256)`
 		)
 		.get(attachmentId);
 	if (!row) return null;
