@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { decodeRide } from '$lib/ride/decodeRide';
+import { READ_LIMITS, type ReadLimits } from '$lib/ride/limits';
 import { isGzip, unpackGzip } from '$lib/ride/unpackGzip';
 
 const FIT = readFileSync(fileURLToPath(new URL('../../sample-rides/2026-04-22-w1-r1.fit', import.meta.url)));
@@ -41,5 +42,25 @@ describe('unpackGzip', () => {
 		const wrong = Uint8Array.from(packed);
 		wrong[wrong.length - 6] ^= 0xff;
 		await expect(unpackGzip(wrong)).rejects.toMatchObject({ code: 'damaged' });
+	});
+});
+
+describe('the limits that may be set', () => {
+	const rows = Array.from({ length: 30 }, (_, i) => `${i / 10},80,240\n`).join('');
+	const CSV = new TextEncoder().encode(`time_s,crank_rpm,wheel_rpm\n${rows}`);
+
+	it('bound records, samples and what comes out of gzip, and let through what lies at the bound', async () => {
+		const records = (await decodeRide(FIT, 'a.fit')).channels.speedMps!.timeS.length;
+		const read = (bytes: Uint8Array, limits: Partial<ReadLimits>) =>
+			decodeRide(bytes, 'a', { ...READ_LIMITS, ...limits }).then(
+				() => 'taken',
+				(error: { code: string }) => error.code
+			);
+		expect(await read(FIT, { records: records + 5 })).toBe('taken');
+		expect(await read(FIT, { records: records - 5 })).toBe('too-large');
+		expect(await read(CSV, { samples: 30 })).toBe('taken');
+		expect(await read(CSV, { samples: 29 })).toBe('too-large');
+		expect(await read(gzipSync(CSV), { unpackedBytes: CSV.length })).toBe('taken');
+		expect(await read(gzipSync(CSV), { unpackedBytes: CSV.length - 1 })).toBe('too-large');
 	});
 });

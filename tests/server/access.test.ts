@@ -158,7 +158,7 @@ describe('settings', () => {
 		expect(getSettings(ledger)).toEqual({
 			workshopName: 'Hubs and more',
 			timeZone: 'Asia/Tokyo',
-			uploadLimitMegabytes: 64,
+			uploadLimitMegabytes: 256,
 			backupReminderDays: 7
 		});
 	});

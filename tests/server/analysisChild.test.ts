@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { READ_LIMITS } from '$lib/ride/limits';
 import { AnalysisChild } from '$lib/server/queue/analysisChild';
 
 const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-child-'));
@@ -21,7 +22,7 @@ describe('AnalysisChild', () => {
 		const entry = join(folder, 'hangsUp.mjs');
 		writeFileSync(entry, HANGS_UP);
 		const child = new AnalysisChild(entry);
-		const file = { path: 'a.fit', fileName: 'a.fit', bike: {} };
+		const file = { path: 'a.fit', fileName: 'a.fit', bike: {}, limits: READ_LIMITS };
 		const pids: string[] = [];
 		const kinds: string[] = [];
 		for (let i = 0; i < 4; i++) {

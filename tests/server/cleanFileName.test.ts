@@ -31,6 +31,8 @@ describe('cleanFileName', () => {
 		const name = cleanFileName(`x${'🚲'.repeat(200)}.fit`);
 		expect(name.isWellFormed()).toBe(true);
 		expect(name.length).toBeLessThanOrEqual(120);
+		// found by the fuzz test: half a character that came in went out again
+		expect(cleanFileName('a\uD83D.fit').isWellFormed()).toBe(true);
 	});
 
 	it('cleaned names stay as they are', () => {

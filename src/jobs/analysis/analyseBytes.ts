@@ -1,5 +1,6 @@
 import type { Bike } from '$lib/drivetrain/bike';
 import { decodeRide } from '$lib/ride/decodeRide';
+import type { ReadLimits } from '$lib/ride/limits';
 import { meanTemperature } from '$lib/ride/meanTemperature';
 import { recordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning } from '$lib/ride/ride';
@@ -17,9 +18,10 @@ import { rideSignature } from './rideSignature';
 export async function analyseBytes(
 	bytes: Uint8Array,
 	fileName: string,
-	bike: Bike = {}
+	bike: Bike = {},
+	limits?: ReadLimits
 ): Promise<AnalysedFile> {
-	const ride = await decodeRide(bytes, fileName);
+	const ride = await decodeRide(bytes, fileName, limits);
 	const analysis = analyseRide(ride, bike);
 	return {
 		format: ride.format,

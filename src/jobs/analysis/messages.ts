@@ -1,5 +1,6 @@
 import type { Bike, Gear } from '$lib/drivetrain/bike';
 import type { RideLearning } from '$lib/drivetrain/rideLearning';
+import type { ReadLimits } from '$lib/ride/limits';
 import type { MeanTemperature } from '$lib/ride/meanTemperature';
 import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { GearEvent, RideFormat, RideWarning, Sensor, Span } from '$lib/ride/ride';
@@ -14,6 +15,7 @@ export interface FileToRead {
 	/** for messages only */
 	readonly fileName: string;
 	readonly bike: Bike;
+	readonly limits: ReadLimits;
 }
 
 /** What the server asks of the child process: one file at a time. */

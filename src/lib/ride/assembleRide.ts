@@ -1,5 +1,5 @@
 import { clockOrder, type ClockOrder } from './clockOrder';
-import { MAX_DURATION_S, MAX_LOGGER_SAMPLES, MAX_RECORDS } from './limits';
+import { MAX_DURATION_S, READ_LIMITS, type ReadLimits } from './limits';
 import { gearEventsWithin, marksWithin, pausesWithin } from './onRideClock';
 import { recordingRhythm } from './recordingRhythm';
 import type { RecordedRide } from './recordedRide';
@@ -10,12 +10,13 @@ import { rideChannels } from './rideChannels';
 /**
  * Makes a ride of what a decoder read: one clock, bounded values, marks, shifts and pauses on it.
  * @param recorded records in file order with absolute instants
+ * @param limits as many records as may be
  * @returns the ride
  * @throws RideRefused 'no-records', 'no-clock', 'too-large', 'no-speed' or 'no-cadence'
  */
-export function assembleRide(recorded: RecordedRide): Ride {
+export function assembleRide(recorded: RecordedRide, limits: ReadLimits = READ_LIMITS): Ride {
 	if (recorded.atMs.length === 0) throw refusal('no-records', 'no record in the file');
-	const bound = recorded.format === 'logger-csv' ? MAX_LOGGER_SAMPLES : MAX_RECORDS;
+	const bound = recorded.format === 'logger-csv' ? limits.samples : limits.records;
 	if (recorded.atMs.length > bound) {
 		throw refusal('too-large', `${recorded.atMs.length} records, the bound is ${bound}`);
 	}

@@ -11,7 +11,7 @@ import { fitRecords } from './fitRecords';
 import { fitSensors } from './fitSensors';
 import { fitSport, type FitSport } from './fitSport';
 import { fitWithoutRecords } from './fitWithoutRecords';
-import { MAX_FIT_BYTES, MAX_HANDFUL, MAX_RECORDS } from './limits';
+import { MAX_FIT_BYTES, MAX_HANDFUL, READ_LIMITS, type ReadLimits } from './limits';
 import { readFitMessages } from './readFitMessages';
 import { refusal } from './refusal';
 import type { Ride, RideWarning, Sensor, SpeedSource } from './ride';
@@ -29,13 +29,14 @@ interface ReadPart {
  * @returns the ride, with warnings that name what was lost
  * @throws RideRefused when it is no bicycle ride or too little is left
  */
-export async function decodeFit(bytes: Uint8Array): Promise<Ride> {
+export async function decodeFit(bytes: Uint8Array, limits: ReadLimits = READ_LIMITS): Promise<Ride> {
 	if (bytes.length > MAX_FIT_BYTES) {
 		throw refusal('too-large', `${bytes.length} bytes, the bound is ${MAX_FIT_BYTES}`);
 	}
 	const { parts, trailingBytes } = splitFitParts(bytes);
 	const records = parts.reduce((sum, part) => sum + part.records, 0);
-	if (records > MAX_RECORDS) throw refusal('too-large', `${records} records, the bound is ${MAX_RECORDS}`);
+	if (records > limits.records)
+		throw refusal('too-large', `${records} records, the bound is ${limits.records}`);
 	if (records === 0) refuseWithoutRecords(parts);
 
 	const warnings: RideWarning[] = [];
@@ -57,7 +58,7 @@ export async function decodeFit(bytes: Uint8Array): Promise<Ride> {
 			detail: `${trailingBytes} bytes after the last part`
 		});
 	}
-	return assembleFit(bytes, read, ridden, warnings);
+	return assembleFit(bytes, read, ridden, warnings, limits);
 }
 
 function refuseWithoutRecords(parts: readonly FitPart[]): never {
@@ -91,7 +92,8 @@ function assembleFit(
 	bytes: Uint8Array,
 	read: readonly ReadPart[],
 	ridden: readonly ReadPart[],
-	warnings: RideWarning[]
+	warnings: RideWarning[],
+	limits: ReadLimits
 ): Ride {
 	const all = <T>(of: (messages: FitMessages) => readonly T[]) =>
 		ridden.flatMap(({ messages }) => of(messages));
@@ -110,23 +112,26 @@ function assembleFit(
 	const events = all((messages) => messages.events);
 	const sensors = fitSensors(all((messages) => messages.devices));
 	const hasPosition = columns.latitudeDeg?.some((degrees) => !Number.isNaN(degrees)) ?? false;
-	return assembleRide({
-		format: 'fit',
-		atMs,
-		columns,
-		marksAtMs: fitMarks(
-			all((messages) => messages.laps),
-			events
-		),
-		pausesMs: fitPauses(events),
-		gearEvents: fitGearEvents(events),
-		sensors,
-		localOffsetS: fitLocalOffset(all((messages) => messages.activities)),
-		speedSource: speedSourceOf(sensors, hasPosition),
-		trainer: trainerOf(ridden, sensors, hasPosition),
-		motorAssisted: motorOf(ridden, sensors),
-		warnings
-	});
+	return assembleRide(
+		{
+			format: 'fit',
+			atMs,
+			columns,
+			marksAtMs: fitMarks(
+				all((messages) => messages.laps),
+				events
+			),
+			pausesMs: fitPauses(events),
+			gearEvents: fitGearEvents(events),
+			sensors,
+			localOffsetS: fitLocalOffset(all((messages) => messages.activities)),
+			speedSource: speedSourceOf(sensors, hasPosition),
+			trainer: trainerOf(ridden, sensors, hasPosition),
+			motorAssisted: motorOf(ridden, sensors),
+			warnings
+		},
+		limits
+	);
 }
 
 /** takes the clock from records of another sport, so that they fall out; returns how many */

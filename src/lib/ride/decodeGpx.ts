@@ -1,4 +1,5 @@
 import { assembleRide } from './assembleRide';
+import { READ_LIMITS, type ReadLimits } from './limits';
 import { distanceFromPosition } from './distanceFromPosition';
 import { MAX_MARKS } from './limits';
 import { parseInstant } from './parseInstant';
@@ -39,9 +40,9 @@ const OTHER = /run|walk|hik|swim|ski|row|sail/i;
  * @returns the ride; of a file that is cut off or broken, what stands before
  * @throws RideRefused when it is no bicycle ride or too little is left
  */
-export async function decodeGpx(bytes: Uint8Array): Promise<Ride> {
+export async function decodeGpx(bytes: Uint8Array, limits: ReadLimits = READ_LIMITS): Promise<Ride> {
 	const reading: Reading = {
-		points: new TrackColumns(),
+		points: new TrackColumns(limits.records),
 		types: [],
 		pausesMs: [],
 		localOffsetS: null,
@@ -78,20 +79,23 @@ export async function decodeGpx(bytes: Uint8Array): Promise<Ride> {
 			detail: 'no speed in the extensions of any point'
 		});
 	}
-	return assembleRide({
-		format: 'gpx',
-		atMs,
-		columns,
-		marksAtMs: [],
-		pausesMs: reading.pausesMs,
-		gearEvents: [],
-		sensors: [],
-		localOffsetS: reading.localOffsetS,
-		speedSource: hasSpeed ? 'not known' : 'position',
-		trainer: null,
-		motorAssisted: null,
-		warnings
-	});
+	return assembleRide(
+		{
+			format: 'gpx',
+			atMs,
+			columns,
+			marksAtMs: [],
+			pausesMs: reading.pausesMs,
+			gearEvents: [],
+			sensors: [],
+			localOffsetS: reading.localOffsetS,
+			speedSource: hasSpeed ? 'not known' : 'position',
+			trainer: null,
+			motorAssisted: null,
+			warnings
+		},
+		limits
+	);
 }
 
 function close(reading: Reading, path: readonly string[], text: string): void {

@@ -1,5 +1,5 @@
 import { assembleRide } from './assembleRide';
-import { MAX_LOGGER_BYTES } from './limits';
+import { MAX_LOGGER_BYTES, READ_LIMITS, type ReadLimits } from './limits';
 import { loggerHeader, type LoggerHeader } from './loggerHeader';
 import { readLoggerRows, type LoggerRows } from './readLoggerRows';
 import { refusal } from './refusal';
@@ -16,7 +16,7 @@ const HEAD_BYTES = 65_536;
  * @returns the ride; without a line `# started_at: ISO` it begins at instant 0, with a warning
  * @throws RideRefused when crank or wheel is missing or the file is too large or damaged
  */
-export async function decodeLoggerCsv(bytes: Uint8Array): Promise<Ride> {
+export async function decodeLoggerCsv(bytes: Uint8Array, limits: ReadLimits = READ_LIMITS): Promise<Ride> {
 	if (bytes.length > MAX_LOGGER_BYTES) {
 		throw refusal('too-large', `${bytes.length} bytes, the bound is ${MAX_LOGGER_BYTES}`);
 	}
@@ -24,25 +24,28 @@ export async function decodeLoggerCsv(bytes: Uint8Array): Promise<Ride> {
 	const header = loggerHeader(head);
 	if (!header) throw refusal('not-a-ride-file', 'no line names time_s and a crank or wheel column');
 	const bodyAt = new TextEncoder().encode(head.slice(0, header.bodyAt)).length;
-	const rows = readLoggerRows(bytes, bodyAt, header);
-	const ride = assembleRide({
-		format: 'logger-csv',
-		atMs: rows.timeS.map((second) => second * 1000),
-		columns: {
-			cadenceRpm: rows.crankRpm,
-			wheelRpm: rows.wheelRpm,
-			crankTorqueNm: rows.crankTorqueNm
+	const rows = readLoggerRows(bytes, bodyAt, header, limits.samples);
+	const ride = assembleRide(
+		{
+			format: 'logger-csv',
+			atMs: rows.timeS.map((second) => second * 1000),
+			columns: {
+				cadenceRpm: rows.crankRpm,
+				wheelRpm: rows.wheelRpm,
+				crankTorqueNm: rows.crankTorqueNm
+			},
+			marksAtMs: [],
+			pausesMs: [],
+			gearEvents: [],
+			sensors: [],
+			localOffsetS: null,
+			speedSource: 'wheel',
+			trainer: null,
+			motorAssisted: null,
+			warnings: warningsOf(header, rows)
 		},
-		marksAtMs: [],
-		pausesMs: [],
-		gearEvents: [],
-		sensors: [],
-		localOffsetS: null,
-		speedSource: 'wheel',
-		trainer: null,
-		motorAssisted: null,
-		warnings: warningsOf(header, rows)
-	});
+		limits
+	);
 	// the clock was put in order at small numbers, where a thousandth of a second is exact
 	const startedAtMs = header.startedAtMs === null ? 0 : header.startedAtMs + ride.startedAtMs;
 	return { ...ride, startedAtMs };

@@ -2,6 +2,7 @@ import { decodeFit } from './decodeFit';
 import { decodeGpx } from './decodeGpx';
 import { decodeLoggerCsv } from './decodeLoggerCsv';
 import { decodeTcx } from './decodeTcx';
+import { READ_LIMITS, type ReadLimits } from './limits';
 import { recogniseFormat } from './recogniseFormat';
 import { refusal } from './refusal';
 import { RideRefused, type Ride } from './ride';
@@ -11,28 +12,33 @@ import { isGzip, unpackGzip } from './unpackGzip';
  * Reads a ride file of any format that is known.
  * @param bytes the file as it was uploaded, packed with gzip or not; its format is told from them, never from the name
  * @param fileName for the engineer's detail only
+ * @param limits what the file may ask of this machine
  * @returns the ride
  * @throws RideRefused with a code, a sentence for the rider and a detail for the engineer
  */
-export async function decodeRide(bytes: Uint8Array, fileName: string): Promise<Ride> {
+export async function decodeRide(
+	bytes: Uint8Array,
+	fileName: string,
+	limits: ReadLimits = READ_LIMITS
+): Promise<Ride> {
 	try {
-		return await decodeKnown(isGzip(bytes) ? await unpackGzip(bytes) : bytes);
+		return await decodeKnown(isGzip(bytes) ? await unpackGzip(bytes, limits.unpackedBytes) : bytes, limits);
 	} catch (error) {
 		if (!(error instanceof RideRefused)) throw error;
 		throw new RideRefused(error.code, error.sentence, `${fileName}: ${error.detail}`);
 	}
 }
 
-async function decodeKnown(bytes: Uint8Array): Promise<Ride> {
+async function decodeKnown(bytes: Uint8Array, limits: ReadLimits): Promise<Ride> {
 	switch (recogniseFormat(bytes)) {
 		case 'fit':
-			return await decodeFit(bytes);
+			return await decodeFit(bytes, limits);
 		case 'tcx':
-			return await decodeTcx(bytes);
+			return await decodeTcx(bytes, limits);
 		case 'gpx':
-			return await decodeGpx(bytes);
+			return await decodeGpx(bytes, limits);
 		case 'logger-csv':
-			return await decodeLoggerCsv(bytes);
+			return await decodeLoggerCsv(bytes, limits);
 		default:
 			throw refusal('not-a-ride-file', `${bytes.length} bytes, first ${firstBytes(bytes)}`);
 	}

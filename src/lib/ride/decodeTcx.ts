@@ -1,4 +1,5 @@
 import { assembleRide } from './assembleRide';
+import { READ_LIMITS, type ReadLimits } from './limits';
 import { MAX_MARKS } from './limits';
 import { parseInstant } from './parseInstant';
 import { readXml } from './readXml';
@@ -40,9 +41,9 @@ const CHANNELS: Readonly<Record<string, keyof TrackPoint>> = {
  * @returns the ride; of a file that is cut off or broken, what stands before
  * @throws RideRefused when it is no bicycle ride or too little is left
  */
-export async function decodeTcx(bytes: Uint8Array): Promise<Ride> {
+export async function decodeTcx(bytes: Uint8Array, limits: ReadLimits = READ_LIMITS): Promise<Ride> {
 	const reading: Reading = {
-		points: new TrackColumns(),
+		points: new TrackColumns(limits.records),
 		sports: [],
 		marksAtMs: [],
 		pausesMs: [],
@@ -68,20 +69,23 @@ export async function decodeTcx(bytes: Uint8Array): Promise<Ride> {
 			detail: 'no speed in the extension of any trackpoint'
 		});
 	}
-	return assembleRide({
-		format: 'tcx',
-		atMs,
-		columns,
-		marksAtMs: reading.marksAtMs,
-		pausesMs: reading.pausesMs,
-		gearEvents: [],
-		sensors: [],
-		localOffsetS: reading.localOffsetS,
-		speedSource: 'not known',
-		trainer: null,
-		motorAssisted: null,
-		warnings
-	});
+	return assembleRide(
+		{
+			format: 'tcx',
+			atMs,
+			columns,
+			marksAtMs: reading.marksAtMs,
+			pausesMs: reading.pausesMs,
+			gearEvents: [],
+			sensors: [],
+			localOffsetS: reading.localOffsetS,
+			speedSource: 'not known',
+			trainer: null,
+			motorAssisted: null,
+			warnings
+		},
+		limits
+	);
 }
 
 function open(reading: Reading, path: readonly string[], attributes: Readonly<Record<string, string>>): void {

@@ -28,3 +28,20 @@ export const MAX_HANDFUL = 64;
 export const MAX_MARKS = 20_000;
 /** from the first to the last record, seconds */
 export const MAX_DURATION_S = 7 * 86_400;
+
+/** Bounds that whoever runs the program may set otherwise; the others are fixed. */
+export interface ReadLimits {
+	/** records of a ride computer's or a track file */
+	readonly records: number;
+	/** samples of a logger's file */
+	readonly samples: number;
+	/** bytes that come out of a file packed with gzip */
+	readonly unpackedBytes: number;
+}
+
+/** Unpacked: twice a logger's four hours at 200 Hz as text; a child's memory is bounded besides. */
+export const READ_LIMITS: ReadLimits = {
+	records: MAX_RECORDS,
+	samples: MAX_LOGGER_SAMPLES,
+	unpackedBytes: 200 * 1024 * 1024
+};

@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import { MAX_LOGGER_SAMPLES } from './limits';
+import { READ_LIMITS } from './limits';
 import type { LoggerHeader } from './loggerHeader';
 import { refusal } from './refusal';
 import { decimal } from './trackColumns';
@@ -26,14 +26,19 @@ const NEWLINE = 0x0a;
  * @param bytes the file
  * @param bodyAt first byte of the first row
  * @param header its head
+ * @param mostSamples as many as may be
  * @returns the columns; a last line that does not end with a line break may be cut off and is left out
  * @throws RideRefused 'too-large' past the bound on samples, 'damaged' where quotes do not close
  */
-export function readLoggerRows(bytes: Uint8Array, bodyAt: number, header: LoggerHeader): LoggerRows {
+export function readLoggerRows(
+	bytes: Uint8Array,
+	bodyAt: number,
+	header: LoggerHeader,
+	mostSamples = READ_LIMITS.samples
+): LoggerRows {
 	const end = bytes.lastIndexOf(NEWLINE) + 1;
 	const most = countLines(bytes, bodyAt, end);
-	if (most > MAX_LOGGER_SAMPLES)
-		throw refusal('too-large', `${most} lines, the bound is ${MAX_LOGGER_SAMPLES}`);
+	if (most > mostSamples) throw refusal('too-large', `${most} lines, the bound is ${mostSamples}`);
 	const column = () => new Float64Array(most);
 	const rows = { timeS: column(), crankRpm: column(), wheelRpm: column(), crankTorqueNm: column() };
 	let count = 0;

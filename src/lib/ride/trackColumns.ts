@@ -1,4 +1,4 @@
-import { MAX_RECORDS } from './limits';
+import { READ_LIMITS } from './limits';
 import type { Columns } from './recordedRide';
 import { refusal } from './refusal';
 import type { ChannelName } from './ride';
@@ -20,6 +20,10 @@ const READ = [
 /** Collects the points of a track file (TCX, GPX) as columns. */
 export class TrackColumns {
 	private readonly atMs: number[] = [];
+
+	/** @param most points that are taken */
+	constructor(private readonly most = READ_LIMITS.records) {}
+
 	private readonly values = READ.map(() => [] as number[]);
 
 	get length(): number {
@@ -33,7 +37,7 @@ export class TrackColumns {
 
 	/** @throws RideRefused 'too-large' past the bound on records */
 	add(point: TrackPoint): void {
-		if (this.atMs.length >= MAX_RECORDS) throw refusal('too-large', `more than ${MAX_RECORDS} points`);
+		if (this.atMs.length >= this.most) throw refusal('too-large', `more than ${this.most} points`);
 		this.atMs.push(point.atMs ?? NaN);
 		READ.forEach((name, i) => this.values[i].push(point[name] ?? NaN));
 	}

@@ -1,7 +1,5 @@
+import { READ_LIMITS } from './limits';
 import { refusal } from './refusal';
-
-/** Twice a logger's four hours at 200 Hz as text; a child's memory is bounded besides (common practice, no source). */
-export const LARGEST_UNPACKED_BYTES = 200 * 2 ** 20;
 
 /** Whether bytes are a gzip file (RFC 1952, section 2.3.1: the two first bytes). */
 export function isGzip(bytes: Uint8Array): boolean {
@@ -18,7 +16,7 @@ export function isGzip(bytes: Uint8Array): boolean {
  */
 export async function unpackGzip(
 	bytes: Uint8Array,
-	largestBytes = LARGEST_UNPACKED_BYTES
+	largestBytes = READ_LIMITS.unpackedBytes
 ): Promise<Uint8Array> {
 	const pieces: Uint8Array[] = [];
 	let length = 0;

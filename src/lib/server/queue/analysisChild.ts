@@ -7,6 +7,7 @@ import type {
 	FileRefusal,
 	FileToRead
 } from '../../../jobs/analysis/messages';
+import { programLimits } from '../ledger/programLimits';
 import { log } from '../log/log';
 import { residentBytes } from './residentBytes';
 
@@ -21,12 +22,16 @@ export interface ChildLimits {
 	readonly filesPerChild: number;
 }
 
-export const DEFAULT_LIMITS: ChildLimits = {
-	wallMs: 180_000,
-	residentBytes: 1024 * 2 ** 20,
-	checkEveryMs: 200,
-	filesPerChild: 200
-};
+/** The limits that the settings give. */
+export function childLimits(): ChildLimits {
+	const { jobSeconds, jobMegabytes } = programLimits();
+	return {
+		wallMs: jobSeconds * 1000,
+		residentBytes: jobMegabytes * 2 ** 20,
+		checkEveryMs: 200,
+		filesPerChild: 200
+	};
+}
 
 export type ChildOutcome<Done> =
 	| Done
@@ -48,7 +53,7 @@ export class AnalysisChild {
 
 	constructor(
 		private readonly entry: string,
-		private readonly limits: ChildLimits = DEFAULT_LIMITS
+		private readonly limits: ChildLimits = childLimits()
 	) {}
 
 	analyse(file: FileToRead): Promise<ChildOutcome<Analysed>> {

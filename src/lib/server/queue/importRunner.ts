@@ -3,13 +3,14 @@ import type { Bike } from '$lib/drivetrain/bike';
 import { cpus } from 'node:os';
 import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { readLimits } from '../ledger/programLimits';
 import { evidenceKey } from '../ledger/remember';
 import { log } from '../log/log';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
 import {
 	AnalysisChild,
-	DEFAULT_LIMITS,
+	childLimits,
 	type Analysed,
 	type ChildLimits,
 	type ChildOutcome
@@ -91,7 +92,7 @@ export class ImportRunner {
 		const count = options.children ?? Math.max(1, cpus().length - 1);
 		this.#children = Array.from(
 			{ length: count },
-			() => new AnalysisChild(entry, options.limits ?? DEFAULT_LIMITS)
+			() => new AnalysisChild(entry, options.limits ?? childLimits())
 		);
 		this.#unpacker = new ArchiveUnpacker(
 			this.ledger,
@@ -277,7 +278,7 @@ export class ImportRunner {
 	}
 
 	#fileOf({ sha256, fileName }: { sha256: string; fileName: string }, bike: Bike): FileToRead {
-		return { path: sourcePath(this.ledger.folder, sha256), fileName, bike };
+		return { path: sourcePath(this.ledger.folder, sha256), fileName, bike, limits: readLimits() };
 	}
 }
 

@@ -10,7 +10,7 @@ const LONGEST = 120;
  * @example cleanFileName('..\\..\\rides/Morning ride.fit') // 'Morning ride.fit'
  */
 export function cleanFileName(name: string): string {
-	const last = name.normalize('NFC').split(/[/\\]/).pop() ?? '';
+	const last = name.toWellFormed().normalize('NFC').split(/[/\\]/).pop() ?? '';
 	const cleaned = last
 		// eslint-disable-next-line no-control-regex
 		.replace(/[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff<>:"|?*`$;&]/g, '')

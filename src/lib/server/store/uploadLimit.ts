@@ -4,7 +4,8 @@ import { programLimits } from '../ledger/programLimits';
 import { readSetting } from '../settings/storedSetting';
 
 export const MEGABYTE = 2 ** 20;
-const DEFAULT_MEGABYTES = 64;
+/** four hours of a logger at 200 Hz are about 120 MB as text */
+const DEFAULT_MEGABYTES = 256;
 
 /** The largest file that is taken, bytes; archives have a limit of their own. */
 export function uploadLimitBytes(ledger: Ledger): number {
