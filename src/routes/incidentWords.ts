@@ -9,6 +9,6 @@ export function incidentWords(incidents: IncidentCounts, formats: Formats): stri
 	];
 	if (open > 0) words.push(`${formats.number(open)} open`);
 	if (harmed > 0) words.push(`${formats.number(harmed)} with a fall or injury`);
-	if (apart > 0) words.push(`${formats.number(apart)} closed as no slip of it`);
+	if (apart > 0) words.push(`${formats.number(apart)} closed as no slip`);
 	return words.join(', ');
 }

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectEveryPageIsSound } from './everyPage';
+import { expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
 import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
 import { expectRideViewsAgree } from './rideViews';
 import { expectReviewByKeys } from './reviewByKeys';
 import { expectReportPrints } from './reportPrints';
-import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
+import { DESK, openWorkshop, PHONE, TABLET, ZOOMED, type Visit, type Workshop } from './workshop';
 
 /** 42 files are read by one child process on the smallest machine. */
 const READ_WITHIN_MS = 280_000;
@@ -245,16 +245,18 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByText(/The stated gears explain 100/).count()).toBe(1);
 	});
 
-	for (const [name, screen] of [
-		['a desk', DESK],
-		['a desk in the dark', { ...DESK, colorScheme: 'dark' as const }],
-		['a phone', PHONE]
+	for (const [name, screen, expectSound] of [
+		['a desk', DESK, expectEveryPageIsSound],
+		['a desk in the dark', { ...DESK, colorScheme: 'dark' as const }, expectEveryPageIsSound],
+		['a phone', PHONE, expectEveryPageIsSound],
+		['a tablet', TABLET, expectLayoutHolds],
+		['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
 	] as const) {
 		it(`keeps every page sound on ${name}`, async () => {
 			const visit = await workshop.open(screen);
 			await visit.context.addCookies(await desk.context.cookies());
 			const event = await firstEvent(desk, ridePath);
-			await expectEveryPageIsSound(visit, everyPath(ridePath, event));
+			await expectSound(visit, everyPath(ridePath, event));
 			await visit.context.close();
 		});
 	}

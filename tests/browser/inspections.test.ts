@@ -137,7 +137,7 @@ describe('stacks, inspections and incidents of a workshop', () => {
 		await page.getByRole('button', { name: 'Close it' }).click();
 		await page.getByText('It is closed: no slip of this hub; counts no more.').waitFor();
 		await page.goto('/builds/1');
-		expect(await page.getByText('none counts, 1 closed as no slip of it').count()).toBe(1);
+		expect(await page.getByText('none counts, 1 closed as no slip').count()).toBe(1);
 		expect(unexpected()).toEqual([]);
 		desk.complaints.length = 0;
 	});

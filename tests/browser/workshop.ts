@@ -16,9 +16,14 @@ export interface Screen {
 	readonly width: number;
 	readonly height: number;
 	readonly colorScheme?: 'light' | 'dark';
+	/** device pixels a CSS pixel */
+	readonly density?: number;
 }
 export const DESK: Screen = { width: 1440, height: 1000 };
 export const PHONE: Screen = { width: 390, height: 844 };
+export const TABLET: Screen = { width: 1024, height: 768 };
+/** a window of 1440 px at 200 % zoom */
+export const ZOOMED: Screen = { width: 720, height: 450, density: 2 };
 
 /** The built server on a fresh ledger and a browser in front of it. */
 export interface Workshop {
@@ -128,6 +133,7 @@ async function visit(browser: Browser, origin: string, screen: Screen): Promise<
 		timezoneId: 'Europe/Berlin',
 		viewport: { width: screen.width, height: screen.height },
 		colorScheme: screen.colorScheme ?? 'light',
+		deviceScaleFactor: screen.density ?? 1,
 		reducedMotion: 'reduce'
 	});
 	const page = await context.newPage();

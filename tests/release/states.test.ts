@@ -116,7 +116,7 @@ test('A hand-fitted ring or a part without its batch is not what will be produce
 	const design = { frozen: false, handFittedParts: ['ring R2'], partsWithoutBatch: ['spring S1'] };
 	const state = designState({ design });
 	expect(state.state).toBe('not yet');
-	for (const word of ['freeze', 'ring R2', 'batch of spring S1']) expect(state.stillTakes).toContain(word);
+	for (const word of ['Freeze', 'ring R2', 'batch of spring S1']) expect(state.stillTakes).toContain(word);
 });
 
 test('A written override lets a test begin but is no bench check', () => {

@@ -78,10 +78,10 @@ describe('incidents', () => {
 
 	it('are told with those that are open, those with harm and those that count no more', () => {
 		expect(incidentWords(incidents, formats)).toBe(
-			'3 incidents, 1 open, 2 with a fall or injury, 1 closed as no slip of it'
+			'3 incidents, 1 open, 2 with a fall or injury, 1 closed as no slip'
 		);
 		const none = { open: 0, counted: 0, apart: 2, harmed: 0, openWheelId: null };
-		expect(incidentWords(none, formats)).toBe('none counts, 2 closed as no slip of it');
+		expect(incidentWords(none, formats)).toBe('none counts, 2 closed as no slip');
 	});
 });
 

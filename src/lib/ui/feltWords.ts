@@ -25,15 +25,17 @@ export function feltWords(felt: FeltFigures | null, formats: Formats): string[] 
 	const { both, markOnly, detectionOnly } = felt;
 	const some = (count: number) => (count === 0 ? 'none' : formats.number(count));
 	const rides = felt.rides === 1 ? 'one ride' : `${formats.number(felt.rides)} rides`;
+	// where nothing is on either list four times "none" says less than one sentence
+	if (felt.seen === 0)
+		return [
+			`On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips nothing was marked as a slip and nothing confirmed: the two lists say nothing about what both missed.`,
+			...waiting(felt, formats)
+		];
 	const counts = `On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips: marked and found ${some(both)}, marked only ${some(markOnly)}, found and confirmed only ${some(detectionOnly)}.`;
 	return [counts, ...estimate(felt, formats), ...waiting(felt, formats)];
 }
 
 function estimate(felt: FeltFigures, formats: Formats): string[] {
-	if (felt.seen === 0)
-		return [
-			'Nothing was felt and nothing was confirmed there: the two lists say nothing about what both missed.'
-		];
 	if (felt.total === null || felt.lower === null)
 		return ['No slip is on both lists, so they say nothing about how many both missed.'];
 	const upper = felt.upper === null ? 'no upper limit' : formats.number(felt.upper);

@@ -118,6 +118,12 @@ export const WORDS = {
 		group: 'What the tool finds',
 		says: 'Slips of one ride that lie less than 10 s apart. Often one cause, so they can be counted as one.'
 	},
+	apart: {
+		word: 'Listed apart',
+		group: 'What the tool finds',
+		says: 'Events that are in no rate: smaller than the reference slip, where the recording could not have shown one, or of another kind, such as a dropped chain.',
+		more: FOUND
+	},
 	'rider-mark': {
 		word: 'Rider mark',
 		group: 'What the tool finds',
