@@ -9,6 +9,7 @@ import {
 	personOfToken,
 	actorOf,
 	startWebRunner,
+	stopFigures,
 	stopWebRunner
 } from '$lib/server';
 import { building, dev } from '$app/environment';
@@ -24,6 +25,7 @@ export const init: ServerInit = () => {
 	}
 	process.once('sveltekit:shutdown', () => {
 		void stopWebRunner();
+		stopFigures();
 		closeLedger();
 	});
 };

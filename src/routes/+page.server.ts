@@ -1,28 +1,14 @@
-import {
-	backupState,
-	exampleState,
-	falseAlarms,
-	fieldWatches,
-	getLedger,
-	listRides,
-	openMarks,
-	programmeRows,
-	programmeStories,
-	versionWaits
-} from '$lib/server';
-import { formatsOf } from './formatsOf';
+import { backupState, exampleState, getLedger, listRides, openMarks, versionWaits } from '$lib/server';
+import { askFigures } from './askFigures';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ request }) => {
+export const load: PageServerLoad = async (event) => {
 	const ledger = getLedger();
 	return {
-		builds: programmeRows(ledger),
-		stories: programmeStories(ledger, formatsOf(request)),
+		...(await askFigures(event, 'programme', null, true)),
 		example: exampleState(ledger),
 		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
 		ridesWithOpenMarks: openMarks(ledger).size,
-		watches: fieldWatches(ledger, formatsOf(request)),
-		falseAlarms: falseAlarms(ledger),
 		versionWaits: versionWaits(ledger),
 		backup: backupState(ledger)
 	};

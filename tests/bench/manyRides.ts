@@ -11,7 +11,8 @@ import { CRITERIA } from '../release/testWords';
 import { startServer } from '../faults/runCommand';
 import { chooseName } from './serverClient';
 
-const RIDES = 10_000;
+/** --fill FILE RIDES writes as many as are asked for */
+const RIDES = process.argv[2] === '--fill' ? Number(process.argv[4] ?? 10_000) : 10_000;
 const EVENTS_PER_RIDE = 2;
 const STRETCHES_PER_RIDE = 40;
 const WHEELS = 20;

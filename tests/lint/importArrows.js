@@ -26,6 +26,8 @@ export const ARROWS = {
 		'jobs'
 	],
 	jobs: ['lib/ride', 'lib/drivetrain', 'lib/slip', 'lib/reliability', 'lib/hardware', 'lib/release'],
+	// child processes that read the ledger and write nothing
+	readers: ['lib/server', 'lib/ui', 'jobs'],
 	routes: ['lib/server', 'lib/slip', 'lib/ride', 'lib/reliability', 'lib/charts', 'lib/ui'],
 	cli: [
 		'lib/server',
@@ -63,7 +65,7 @@ export function roomOf(file) {
 	const parts = file.split(path.sep).join('/').split('/');
 	if (parts[0] !== 'src') return null;
 	if (parts[1] === 'lib') return parts.length > 3 ? `lib/${parts[2]}` : null;
-	if (parts.length === 3 && parts[1] !== 'cli' && parts[1] !== 'jobs' && parts[1] !== 'routes') return null;
+	if (parts.length === 3 && !['cli', 'jobs', 'readers', 'routes'].includes(parts[1])) return null;
 	if (parts.length === 2) return /^hooks\./.test(parts[1]) ? 'hooks' : null;
 	return parts[1];
 }

@@ -159,8 +159,6 @@ export { listBikeRecords as bikesToChoose } from './hardware/bikeRows';
 
 export {
 	buildAgainstBuild,
-	comparisonToCome,
-	evidenceToCome,
 	type AgainstReference,
 	type BuildAgainstBuild,
 	type BuildTold,
@@ -237,3 +235,10 @@ export type { VerifyReport } from './verify/verifyReport';
 export { compactLedger } from './erasure/compactLedger';
 export { eraseRider, type ErasureOutcome } from './erasure/eraseRider';
 export { erasureOf, type CopyMade, type ErasureView } from './erasure/erasureOf';
+
+// figures of many rides: computed beside the server, shown with the words that say how old they are
+export { computeFigures, type Asked as AskedFigures, type FigureKind } from './figures/figureKinds';
+export { figureKey } from './figures/figureKey';
+export type { FigureAnswer, FigureRequest } from './figures/figureMessages';
+export type { FiguresSince } from './figures/figureDesk';
+export { showFigures, stopFigures } from './figures/webFigures';

@@ -255,6 +255,9 @@ export interface AgeLine {
 	endM: number;
 }
 
+/** what is drawn of a line: the windows of thousands of rides would be most of a page */
+export type DrawnLine = Omit<AgeLine, 'rides'>;
+
 export interface ComparisonView {
 	builds: BuildRow[];
 	lines: AgeLine[];

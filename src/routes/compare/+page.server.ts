@@ -1,18 +1,9 @@
-import {
-	AGE_CLOCKS,
-	buildAgainstBuild,
-	buildsToChoose,
-	comparison,
-	comparisonToCome,
-	falseAlarms,
-	getLedger,
-	mayUse
-} from '$lib/server';
-import { asksForNow, computingNow } from '../computingNow';
+import { AGE_CLOCKS, buildsToChoose, getLedger, mayUse } from '$lib/server';
+import { askFigures } from '../askFigures';
 import { askedPolicy } from './askedPolicy';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ url, locals }) => {
+export const load: PageServerLoad = async ({ url, locals, request }) => {
 	const ledger = getLedger();
 	const builds = buildsToChoose(ledger).map(({ id, name }) => ({ id, name }));
 	const known = new Set(builds.map(({ id }) => id));
@@ -26,26 +17,21 @@ export const load: PageServerLoad = ({ url, locals }) => {
 	const ordered = chosen.includes(reference)
 		? [reference, ...chosen.filter((id) => id !== reference)]
 		: chosen;
-	const named = ordered.map((id) => builds.find((build) => build.id === id)!);
-	const policy = askedPolicy(url.searchParams);
-	const toCome = asksForNow(url) ? null : comparisonToCome(ledger, named, policy);
-	if (toCome) return { builds, computing: { ...toCome, address: computingNow(url) }, shown: null };
+	const { figures, since, computing } = await askFigures(
+		{ request, url },
+		'comparison',
+		{ buildIds: ordered, policy: askedPolicy(url.searchParams) },
+		true
+	);
 	return {
 		builds,
-		computing: null,
-		shown: {
+		since,
+		computing,
+		shown: figures && {
+			...figures,
 			chosen: ordered,
-			comparison: drawnLines(ledger, ordered),
 			clocks: AGE_CLOCKS,
-			told: buildAgainstBuild(ledger, named, policy),
-			falseAlarms: falseAlarms(ledger),
 			mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null) === 'allowed'
 		}
 	};
 };
-
-/** What is drawn and no more: the windows of thousands of rides would be most of the page. */
-function drawnLines(ledger: ReturnType<typeof getLedger>, builds: readonly number[]) {
-	const { builds: rows, lines } = comparison(ledger, builds);
-	return { builds: rows, lines: lines.map(({ rides: _, ...line }) => line) };
-}

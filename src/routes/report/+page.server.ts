@@ -1,35 +1,31 @@
-import { AGE_CLOCKS, buildsToChoose, comparisonToCome, getLedger, reportView } from '$lib/server';
-import { asksForNow, computingNow } from '../computingNow';
-import { formatsOf } from '../formatsOf';
+import { AGE_CLOCKS, buildsToChoose, getLedger } from '$lib/server';
+import { askFigures } from '../askFigures';
 import { writtenFigures } from '../method/sourceFiles';
 import { askedReport } from './askedReport';
 import { foundOnObserved } from './foundOnObserved';
 import { reportQuery } from './reportQuery';
 import type { PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ url, request }) => {
+export const load: PageServerLoad = async ({ url, request }) => {
 	const ledger = getLedger();
 	const builds = buildsToChoose(ledger).map(({ id, name }) => ({ id, name }));
 	const asked = askedReport(url.searchParams, builds);
 	if (!asked) return { builds, clocks: AGE_CLOCKS, computing: null, view: null, query: '', found: [] };
 	const { before, policy } = asked;
 	const [after] = asked.afters;
-	const toCome = asksForNow(url) ? null : comparisonToCome(ledger, [before, after], policy);
-	if (toCome)
-		return {
-			builds,
-			clocks: AGE_CLOCKS,
-			computing: { ...toCome, address: computingNow(url) },
-			view: null,
-			query: '',
-			found: []
-		};
+	// a report goes to others: its figures hold every ride
+	const { figures, computing } = await askFigures(
+		{ request, url },
+		'report',
+		{ beforeId: before.id, afterId: after.id, policy },
+		false
+	);
 	return {
 		builds,
 		clocks: AGE_CLOCKS,
-		computing: null,
-		view: reportView(ledger, before.id, after.id, policy, formatsOf(request)),
-		query: reportQuery(before, [after], policy),
-		found: foundOnObserved(writtenFigures())
+		computing,
+		view: figures,
+		query: figures ? reportQuery(before, [after], policy) : '',
+		found: figures ? foundOnObserved(writtenFigures()) : []
 	};
 };

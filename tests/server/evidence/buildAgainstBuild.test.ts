@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import {
 	buildAgainstBuild,
-	comparisonToCome,
 	createBuild,
 	fitBuild,
 	recordVerdict,
@@ -9,7 +8,6 @@ import {
 	type ComparisonPolicy
 } from '$lib/server';
 import { evidenceOfBuilds } from '$lib/server/evidence/buildEvidence';
-import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import { exposed } from './rides';
 import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../testLedger';
 
@@ -122,29 +120,6 @@ test('Slips that follow each other within 10 s are one episode when episodes are
 			.counted;
 	expect(counted('slips')).toBe(3);
 	expect(counted('episodes')).toBe(2);
-});
-
-test('A page says what is to be computed where many rides are in the ledger, and not once it is there', async () => {
-	const { ledger, told } = await twoBuilds();
-	const builds = [
-		{ id: 1, name: 'Old' },
-		{ id: 2, name: 'New' }
-	];
-	expect(comparisonToCome(ledger, builds, POLICY)).toBeNull();
-	ledger.database.exec(
-		`WITH RECURSIVE n(i) AS (SELECT 1000 UNION ALL SELECT i + 1 FROM n WHERE i < 1500)
-		INSERT INTO source SELECT printf('%064d', i), 1, 'a.fit', 0, 1 FROM n;
-		WITH RECURSIVE n(i) AS (SELECT 1000 UNION ALL SELECT i + 1 FROM n WHERE i < 1500)
-		INSERT INTO ride (id, sha256, file_name, format, started_ms, duration_s, created_ms)
-			SELECT i, printf('%064d', i), 'a.fit', 'fit', i, 60, 0 FROM n;
-		INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms)
-			SELECT id, ${ANALYSIS_VERSION}, 1000, 500, 700, 0 FROM ride WHERE id >= 1000`
-	);
-	expect(comparisonToCome(ledger, builds, POLICY)).toEqual({ rides: 503 });
-	told();
-	expect(comparisonToCome(ledger, builds, POLICY)).toBeNull();
-	// counted otherwise it has to be computed anew
-	expect(comparisonToCome(ledger, builds, { ...POLICY, unit: 'episodes' })).not.toBeNull();
 });
 
 test('A build keeps its name, whoever asked for its evidence first', async () => {

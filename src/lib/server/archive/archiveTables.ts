@@ -8,6 +8,7 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
 	lease: 'which process works on the ledger just now',
 	upload: 'files of which not everything has come yet',
 	evidence: 'a counter that tells what was computed before from what is new',
+	evidence_ride: 'which rides have changed since something was computed',
 	derivation: 'attempts to compute a result again; they are made again where it is missing',
 	insertion_attempt: 'attempts to put slips into a ride; they are made again where the test is missing'
 };

@@ -1,5 +1,5 @@
 import { distanceReached } from '$lib/hardware/distanceReached';
-import { axesOfWheels, type WheelPiece } from '../hardware/distances';
+import { axesOfWheels, axisOfWheel, type WheelPiece } from '../hardware/distances';
 import { listServices } from '../hardware/services';
 import type { Ledger } from '../ledger/openLedger';
 
@@ -73,7 +73,7 @@ function piecesWithPart(ledger: Ledger, kind: string, buildId: number): WheelPie
 }
 
 function piecesOf(ledger: Ledger, wheelId: number): readonly WheelPiece[] {
-	return axesOfWheels(ledger).get(wheelId) ?? [];
+	return axisOfWheel(ledger, wheelId);
 }
 
 /** Builds of these that have a part of this kind with a serial: only theirs is followed from build to build. */

@@ -1,12 +1,11 @@
 import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
 import type { Ledger } from '../ledger/openLedger';
-import { isRemembered, remember } from '../ledger/remember';
-import { currentVersion } from '../queue/analysisVersions';
+import { remember } from '../ledger/remember';
 import { markedRides } from '../marks/markedRides';
 import { hasClock, type AgeClock } from './ageClocks';
 import { binWidthM } from './binWidth';
 import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
-import { evidenceOfBuilds, hasEvidence, type BuildEvidence } from './buildEvidence';
+import { evidenceOfBuilds, type BuildEvidence } from './buildEvidence';
 import { buildRates, unitsOf, type BuildRates } from './buildRates';
 import { countedSlips, type CountedUnit } from './countedSlips';
 import { correctedRate, correctedRatio, type CorrectedFigure } from './correctedFigures';
@@ -116,33 +115,6 @@ export function buildAgainstBuild(
 function nameOf(builds: readonly { readonly id: number; readonly name: string }[], policy: ComparisonPolicy) {
 	const { unit, shown, age = 'build', detection = 'as found' } = policy;
 	return `builds ${builds.map(({ id, name }) => `${id} ${name}`).join()} by ${unit}, ${shown}, ${age}, ${detection}`;
-}
-
-/** with fewer rides a comparison is there before anybody notices (about 0.2 s on the smallest machine) */
-const RIDES_TO_WAIT_FOR = 400;
-
-/**
- * What a comparison still has to be computed from; null when it is there already, or so small that nobody would wait.
- * A page says so before it computes.
- */
-export function comparisonToCome(
-	ledger: Ledger,
-	builds: readonly { readonly id: number; readonly name: string }[],
-	policy: ComparisonPolicy
-): { readonly rides: number } | null {
-	return isRemembered(ledger, nameOf(builds, policy)) ? null : manyRides(ledger);
-}
-
-/** The same of the evidence about one build. */
-export function evidenceToCome(ledger: Ledger, buildId: number): { readonly rides: number } | null {
-	return hasEvidence(ledger, buildId) ? null : manyRides(ledger);
-}
-
-function manyRides(ledger: Ledger): { readonly rides: number } | null {
-	const { rides } = ledger.database
-		.prepare<[number], { rides: number }>('SELECT count(*) AS rides FROM result WHERE version = ?')
-		.get(currentVersion(ledger))!;
-	return rides >= RIDES_TO_WAIT_FOR ? { rides } : null;
 }
 
 function compute(

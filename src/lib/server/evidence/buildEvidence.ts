@@ -2,10 +2,12 @@ import { ageWindows } from '$lib/hardware/ageWindows';
 import { unloggedOnBuild } from '../hardware/unloggedDistance';
 import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
-import { isRemembered, remember } from '../ledger/remember';
+import { remember } from '../ledger/remember';
+import { rememberRides } from '../ledger/rememberRides';
 import { countsFor } from '../rates/programmeRows';
 import { agesBuild } from '../rides/agesBuild';
 import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
+import { withRidesAnew } from '../rides/withRidesAnew';
 import { ageClock, type AgeClock } from './ageClocks';
 import { evidenceOfRides, type RideEvidence } from './evidenceRides';
 import { partOfEvidence } from './partOfEvidence';
@@ -62,11 +64,6 @@ function evidenceName(buildId: number, clock: AgeClock): string {
 	return `evidence of build ${buildId} by ${clock}`;
 }
 
-/** Whether the evidence about a build is there already, or still has to be gathered from its rides. */
-export function hasEvidence(ledger: Ledger, buildId: number): boolean {
-	return isRemembered(ledger, evidenceName(buildId, 'build'));
-}
-
 function gather(
 	ledger: Ledger,
 	build: { readonly id: number; readonly name: string },
@@ -75,7 +72,7 @@ function gather(
 	const parts = evidenceParts(ledger).filter(
 		(ride) => agesBuild(ride, build.id) || countsFor(ride, build.id)
 	);
-	const told = evidenceOfRides(ledger, [
+	const told = toldByRides(ledger, build.id, [
 		...new Set(parts.filter((ride) => countsFor(ride, build.id)).map(({ id }) => id))
 	]);
 	const wheels = listWheelRecords(ledger)
@@ -106,6 +103,22 @@ function gather(
 				}))
 		)
 	};
+}
+
+/** What the rides of a build tell; of those that did not change nothing is read again, whatever the clock. */
+function toldByRides(
+	ledger: Ledger,
+	buildId: number,
+	rideIds: readonly number[]
+): ReadonlyMap<number, RideEvidence> {
+	return rememberRides(ledger, `told by rides of build ${buildId}`, {
+		all: () => evidenceOfRides(ledger, rideIds),
+		anew: (before, touched) => {
+			const changed = new Set(touched);
+			const asked = rideIds.filter((id) => changed.has(id) || !before.has(id));
+			return withRidesAnew(before, touched, evidenceOfRides(ledger, asked));
+		}
+	});
 }
 
 /** Where the rides lie on the age axis of this build on this wheel; what counts in no rate is there too. */

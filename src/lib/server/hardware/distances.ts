@@ -19,24 +19,34 @@ export interface WheelPiece extends DistancePiece {
  * distances of hardware are made from. Rides that count in no rate are there too, since the hub turned.
  */
 export function axisOfWheel(ledger: Ledger, wheelId: number): AxisPiece<WheelPiece>[] {
-	return axesOfWheels(ledger).get(wheelId) ?? [];
+	return remember(ledger, `axis of wheel ${wheelId}`, () => {
+		const rides = partsByWheel(ledger).get(wheelId) ?? [];
+		const unlogged = listUnloggedDistance(ledger, wheelId);
+		const periods = listPeriods(ledger);
+		return wheelAxis([...rides.map(ridePiece), ...unlogged.map((one) => unloggedPiece(one, periods))]);
+	});
+}
+
+/** Rides and parts of rides that aged the hardware of each wheel. */
+function partsByWheel(ledger: Ledger): ReadonlyMap<number, readonly EvidencePart[]> {
+	return remember(ledger, 'parts by wheel', () => {
+		const byWheel = new Map<number, EvidencePart[]>();
+		for (const part of evidenceParts(ledger)) {
+			if (part.wheelId === null || !agesHardware(part)) continue;
+			const ofWheel = byWheel.get(part.wheelId);
+			if (ofWheel) ofWheel.push(part);
+			else byWheel.set(part.wheelId, [part]);
+		}
+		return byWheel;
+	});
 }
 
 /** The axis of every wheel that was ridden, by the wheel's id. */
 export function axesOfWheels(ledger: Ledger): ReadonlyMap<number, AxisPiece<WheelPiece>[]> {
 	return remember(ledger, 'wheel axes', () => {
-		const periods = listPeriods(ledger);
-		const pieces = new Map<number, WheelPiece[]>();
-		const add = (wheelId: number, piece: WheelPiece) => {
-			const ofWheel = pieces.get(wheelId);
-			if (ofWheel) ofWheel.push(piece);
-			else pieces.set(wheelId, [piece]);
-		};
-		for (const part of evidenceParts(ledger))
-			if (part.wheelId !== null && agesHardware(part)) add(part.wheelId, ridePiece(part));
-		for (const unlogged of listUnloggedDistance(ledger))
-			add(unlogged.wheelId, unloggedPiece(unlogged, periods));
-		return new Map([...pieces].map(([wheelId, ofWheel]) => [wheelId, wheelAxis(ofWheel)]));
+		const wheelIds = new Set(partsByWheel(ledger).keys());
+		for (const { wheelId } of listUnloggedDistance(ledger)) wheelIds.add(wheelId);
+		return new Map([...wheelIds].map((wheelId) => [wheelId, axisOfWheel(ledger, wheelId)]));
 	});
 }
 

@@ -22,6 +22,8 @@ export interface Ledger {
 export interface OpenOptions {
 	/** true brings an older ledger to this program's layout first; false refuses an older one */
 	readonly migrate: boolean;
+	/** true opens an up-to-date ledger so that nothing can be written through it */
+	readonly forReading?: boolean;
 	/** the clock; tests set their own */
 	readonly now?: () => number;
 }
@@ -55,14 +57,15 @@ function openIn(folder: string, options: OpenOptions): Ledger {
 		migrate(channelFile, CHANNEL_MIGRATIONS);
 	}
 	// FULL: a verdict or a stored ride survives a power cut; there are few writes.
-	const database = open(ledgerFile, LEDGER_MIGRATIONS, 'FULL');
+	const readonly = options.forReading ?? false;
+	const database = open(ledgerFile, LEDGER_MIGRATIONS, 'FULL', readonly);
 	let channels: Database.Database | null = null;
 	return {
 		folder,
 		database,
 		get channels() {
 			// NORMAL: what a power cut takes from here is derived again.
-			return (channels ??= open(channelFile, CHANNEL_MIGRATIONS, 'NORMAL'));
+			return (channels ??= open(channelFile, CHANNEL_MIGRATIONS, 'NORMAL', readonly));
 		},
 		now: options.now ?? Date.now,
 		close() {
@@ -75,10 +78,11 @@ function openIn(folder: string, options: OpenOptions): Ledger {
 function open(
 	file: string,
 	migrations: readonly Migration[],
-	synchronous: 'FULL' | 'NORMAL'
+	synchronous: 'FULL' | 'NORMAL',
+	readonly: boolean
 ): Database.Database {
 	if (!existsSync(file)) throw notMigrated();
-	const database = new Database(file, { timeout: BUSY_TIMEOUT_MS });
+	const database = new Database(file, { timeout: BUSY_TIMEOUT_MS, readonly });
 	try {
 		const newest = migrations[migrations.length - 1].number;
 		refuseNewer(versionOf(database), newest);

@@ -3,7 +3,13 @@ import type { Ledger } from './openLedger';
 /** more names than any workshop's pages need: what a page's address can name must not fill the memory */
 const MOST_NAMES = 200;
 
-const remembered = new WeakMap<Ledger, Map<string, { key: number; value: unknown }>>();
+interface Remembered {
+	/** the evidence that all of it was computed from */
+	readonly key: number;
+	readonly values: Map<string, unknown>;
+}
+
+const remembered = new WeakMap<Ledger, Remembered>();
 
 /** A number that changes with everything that statistics are made of, whichever process changes it. */
 export function evidenceKey(ledger: Ledger): number {
@@ -12,34 +18,41 @@ export function evidenceKey(ledger: Ledger): number {
 
 /**
  * What was computed before from the same evidence, else computed now. The value is shared: nobody may
- * change it. Within a transaction nothing is kept, since its changes may still be taken back.
+ * change it. Within a transaction nothing is kept, since its changes may still be taken back; who opened the ledger for
+ * reading alone has nothing to take back.
  *
  * @param name of what is computed; the same name always stands for the same computation
  */
 export function remember<Value>(ledger: Ledger, name: string, compute: () => Value): Value {
-	if (ledger.database.inTransaction) return compute();
+	if (ledger.database.inTransaction && !ledger.database.readonly) return compute();
 	const key = evidenceKey(ledger);
-	const known = remembered.get(ledger)?.get(name);
-	if (known?.key === key) {
+	const known = valuesOf(ledger, key);
+	if (known?.has(name)) {
+		const value = known.get(name) as Value;
 		// what was asked for last is forgotten last
-		remembered.get(ledger)!.delete(name);
-		remembered.get(ledger)!.set(name, known);
-		return known.value as Value;
+		known.delete(name);
+		known.set(name, value);
+		return value;
 	}
 	// a change that comes in between makes the value newer than its key: it is computed once too often
 	const value = compute();
-	if (!remembered.has(ledger)) remembered.set(ledger, new Map());
-	const names = remembered.get(ledger)!;
-	names.delete(name);
-	for (const oldest of names.keys()) {
-		if (names.size < MOST_NAMES) break;
-		names.delete(oldest);
-	}
-	names.set(name, { key, value });
+	keep(ledger, key, name, value);
 	return value;
 }
 
-/** Whether `remember` would answer at once: the name was computed from the evidence as it is now. */
-export function isRemembered(ledger: Ledger, name: string): boolean {
-	return remembered.get(ledger)?.get(name)?.key === evidenceKey(ledger);
+function valuesOf(ledger: Ledger, key: number): Map<string, unknown> | null {
+	const known = remembered.get(ledger);
+	return known?.key === key ? known.values : null;
+}
+
+/** What was computed from older evidence is let go at once: nobody may ask for it any more, and it is large. */
+function keep(ledger: Ledger, key: number, name: string, value: unknown): void {
+	if ((remembered.get(ledger)?.key ?? -1) > key) return;
+	const values = valuesOf(ledger, key) ?? new Map<string, unknown>();
+	for (const oldest of values.keys()) {
+		if (values.size < MOST_NAMES) break;
+		values.delete(oldest);
+	}
+	values.set(name, value);
+	remembered.set(ledger, { key, values });
 }

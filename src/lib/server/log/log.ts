@@ -21,6 +21,7 @@ export type LogEvent =
 	| 'archive not unpacked'
 	| 'file of an archive not written down'
 	| 'child said something'
+	| 'figures not computed'
 	| 'result not stored'
 	| 'erasure finished';
 

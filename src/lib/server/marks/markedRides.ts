@@ -1,8 +1,9 @@
 import type { Ledger } from '../ledger/openLedger';
-import { remember } from '../ledger/remember';
+import { rememberRides } from '../ledger/rememberRides';
 import { currentVersion } from '../queue/analysisVersions';
 import { IN_THE_RATE } from '../rates/eventTallies';
 import { byRide, type OfRide } from '../rides/byRide';
+import { withRidesAnew } from '../rides/withRidesAnew';
 import type { RiderMarkView } from '../views';
 import type { StoredAnswer } from './markAnswers';
 import { matchedMarks, type MarkedEvent, type StoredMark } from './matchedMarks';
@@ -14,46 +15,52 @@ export interface MarkedRide {
 	readonly events: readonly (MarkedEvent & { readonly inRate: boolean })[];
 }
 
-const SAID = '(SELECT id FROM ride WHERE laps_mean_slips = 1 AND withdrawn_ms IS NULL)';
+/** of all rides, or of those asked for */
+const SAID = `(SELECT id FROM ride WHERE laps_mean_slips = 1 AND withdrawn_ms IS NULL
+	AND (@only IS NULL OR id IN (SELECT value FROM json_each(@only))))`;
 
 /** Every ride whose laps mean slips, by the current version of the analysis; withdrawn ones are not there. */
 export function markedRides(ledger: Ledger): ReadonlyMap<number, MarkedRide> {
-	return remember(ledger, 'marked rides', () => read(ledger));
+	return rememberRides<ReadonlyMap<number, MarkedRide>>(ledger, 'marked rides', {
+		all: () => read(ledger),
+		anew: (before, touched) => withRidesAnew(before, touched, read(ledger, touched))
+	});
 }
 
-function read(ledger: Ledger): Map<number, MarkedRide> {
+function read(ledger: Ledger, rideIds?: readonly number[]): Map<number, MarkedRide> {
 	const { database } = ledger;
-	const version = currentVersion(ledger);
+	const asked = { version: currentVersion(ledger), only: rideIds ? JSON.stringify(rideIds) : null };
+	const { only } = asked;
 	const events = byRide(
 		database
-			.prepare<[number], OfRide & MarkedEvent & { inRate: number }>(
+			.prepare<[object], OfRide & MarkedEvent & { inRate: number }>(
 				`SELECT e.ride_id AS rideId, e.id, e.start_s AS startS, v.verdict, ${IN_THE_RATE} AS inRate
 				FROM slip_event e LEFT JOIN verdict v ON v.id = e.verdict_id
-				WHERE e.version = ? AND e.ride_id IN ${SAID} ORDER BY e.ride_id, e.start_s, e.id`
+				WHERE e.version = @version AND e.ride_id IN ${SAID} ORDER BY e.ride_id, e.start_s, e.id`
 			)
-			.all(version)
+			.all(asked)
 	);
 	const answers = byRide(
 		database
-			.prepare<[], OfRide & StoredAnswer>(
+			.prepare<[object], OfRide & StoredAnswer>(
 				`SELECT ride_id AS rideId, mark_ms AS markMs, answer, '' AS byCode, at_ms AS atMs
-				FROM rider_mark_answer WHERE superseded_ms IS NULL`
+				FROM rider_mark_answer WHERE superseded_ms IS NULL AND ride_id IN ${SAID}`
 			)
-			.all()
+			.all({ only })
 	);
 	const marks = byRide(
 		database
-			.prepare<[number], OfRide & StoredMark>(
+			.prepare<[object], OfRide & StoredMark>(
 				`SELECT ride_id AS rideId, time_s AS timeS, observed FROM rider_mark
-				WHERE version = ? AND ride_id IN ${SAID} ORDER BY ride_id, time_s`
+				WHERE version = @version AND ride_id IN ${SAID} ORDER BY ride_id, time_s`
 			)
-			.all(version)
+			.all(asked)
 	);
 	const rides = database
-		.prepare<[], { id: number; startMs: number }>(
+		.prepare<[object], { id: number; startMs: number }>(
 			`SELECT id, started_ms AS startMs FROM ride WHERE id IN ${SAID}`
 		)
-		.all();
+		.all({ only });
 	return new Map(
 		rides.map(({ id, startMs }) => {
 			const ofRide = (events.get(id) ?? []).map((event) => ({ ...event, inRate: event.inRate === 1 }));

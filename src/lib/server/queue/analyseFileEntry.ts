@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { builtEntry } from '../ledger/builtEntry';
 import { folderAboveWith } from '../ledger/projectFolder';
 
 /**
@@ -18,8 +19,8 @@ export function unpackArchiveEntry(): string {
 
 function jobEntry(job: string): string {
 	const file = join('entries', 'jobs', `${job}.js`);
-	const folder = folderAboveWith(file);
-	if (folder) return join(folder, file);
+	const built = builtEntry('jobs', job);
+	if (built) return built;
 	const project = folderAboveWith('build');
 	const entries = (project ? readdirSync(join(project, 'build')) : [])
 		.map((name) => join(project ?? '', 'build', name, file))

@@ -7,6 +7,7 @@ import { bikeFacts } from './bikeFacts';
 import { bikesOfRides } from './bikeOfRide';
 import { MOST_ATTEMPTS } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
+import { queueTransaction } from './queueTransaction';
 import { removeStrayChannels, saveChannels, sourcesWithChannels } from './saveChannels';
 import { saveResult } from './saveResult';
 
@@ -70,30 +71,36 @@ export function listDerivations(ledger: Ledger, only: readonly number[] | null =
  * facts about the bike are a new beginning.
  */
 export function beginDerivation(ledger: Ledger, { rideId, bike }: Derivation): void {
-	ledger.database
-		.prepare(
-			`INSERT INTO derivation (ride_id, version, attempts, bike_facts) VALUES (?, ?, 1, ?)
+	queueTransaction(ledger, () =>
+		ledger.database
+			.prepare(
+				`INSERT INTO derivation (ride_id, version, attempts, bike_facts) VALUES (?, ?, 1, ?)
 			ON CONFLICT (ride_id, version) DO UPDATE SET
 				attempts = CASE WHEN bike_facts = excluded.bike_facts THEN attempts + 1 ELSE 1 END,
 				failure = CASE WHEN bike_facts = excluded.bike_facts THEN failure END,
 				bike_facts = excluded.bike_facts`
-		)
-		.run(rideId, ANALYSIS_VERSION, bikeFacts(bike));
+			)
+			.run(rideId, ANALYSIS_VERSION, bikeFacts(bike))
+	);
 }
 
 /** An attempt that the program's own stop broke off does not count. */
 export function releaseDerivation(ledger: Ledger, { rideId }: Derivation): void {
-	ledger.database
-		.prepare(
-			'UPDATE derivation SET attempts = attempts - 1 WHERE ride_id = ? AND version = ? AND attempts > 0'
-		)
-		.run(rideId, ANALYSIS_VERSION);
+	queueTransaction(ledger, () =>
+		ledger.database
+			.prepare(
+				'UPDATE derivation SET attempts = attempts - 1 WHERE ride_id = ? AND version = ? AND attempts > 0'
+			)
+			.run(rideId, ANALYSIS_VERSION)
+	);
 }
 
 export function failDerivation(ledger: Ledger, { rideId }: Derivation, sentence: string): void {
-	ledger.database
-		.prepare('UPDATE derivation SET failure = ? WHERE ride_id = ? AND version = ?')
-		.run(sentence, rideId, ANALYSIS_VERSION);
+	queueTransaction(ledger, () =>
+		ledger.database
+			.prepare('UPDATE derivation SET failure = ? WHERE ride_id = ? AND version = ?')
+			.run(sentence, rideId, ANALYSIS_VERSION)
+	);
 }
 
 /**
@@ -109,23 +116,21 @@ export function saveDerivation(
 	faultPoint('derived');
 	saveChannels(ledger, derivation.sha256, file);
 	faultPoint('derived-channels-written');
-	const wanted = ledger.database
-		.transaction((): boolean => {
-			const { rideId } = derivation;
-			const ride = ledger.database.prepare('SELECT 1 FROM ride WHERE id = ?').get(rideId);
-			if (!ride || !holdsLease(ledger, 'runner', holder)) return false;
-			const known = ledger.database
-				.prepare<[number, number], { facts: string }>(
-					'SELECT bike_facts AS facts FROM result WHERE ride_id = ? AND version = ?'
-				)
-				.get(rideId, file.analysisVersion);
-			if (known?.facts !== bikeFacts(file.detail.bike ?? {})) saveResult(ledger, rideId, file);
-			ledger.database
-				.prepare('DELETE FROM derivation WHERE ride_id = ? AND version = ?')
-				.run(rideId, file.analysisVersion);
-			return true;
-		})
-		.immediate();
+	const wanted = queueTransaction(ledger, (): boolean => {
+		const { rideId } = derivation;
+		const ride = ledger.database.prepare('SELECT 1 FROM ride WHERE id = ?').get(rideId);
+		if (!ride || !holdsLease(ledger, 'runner', holder)) return false;
+		const known = ledger.database
+			.prepare<[number, number], { facts: string }>(
+				'SELECT bike_facts AS facts FROM result WHERE ride_id = ? AND version = ?'
+			)
+			.get(rideId, file.analysisVersion);
+		if (known?.facts !== bikeFacts(file.detail.bike ?? {})) saveResult(ledger, rideId, file);
+		ledger.database
+			.prepare('DELETE FROM derivation WHERE ride_id = ? AND version = ?')
+			.run(rideId, file.analysisVersion);
+		return true;
+	});
 	if (!wanted) removeStrayChannels(ledger, derivation.sha256, file.analysisVersion);
 	faultPoint('derivation-done');
 }

@@ -5,6 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { faultPoint } from '../store/faultPoint';
 import { MOST_ATTEMPTS } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
+import { queueTransaction } from './queueTransaction';
 
 /** A ride that stands and into which slips are still to be put. */
 export interface Insertion {
@@ -83,51 +84,47 @@ export function saveInsertion(
 	faultPoint('inserted');
 	const { database } = ledger;
 	const { analysisVersion: version, tallies } = result;
-	database
-		.transaction(() => {
-			const standing = database
-				.prepare('SELECT 1 FROM result WHERE ride_id = ? AND version = ? AND bike_facts = ?')
-				.get(rideId, version, facts);
-			if (!standing || !holdsLease(ledger, 'runner', holder)) return;
-			database.prepare('DELETE FROM insertion_test WHERE ride_id = ? AND version = ?').run(rideId, version);
-			database
-				.prepare(
-					`INSERT INTO insertion_test (ride_id, version, seed, passes, put, found, observed_change_m,
+	queueTransaction(ledger, () => {
+		const standing = database
+			.prepare('SELECT 1 FROM result WHERE ride_id = ? AND version = ? AND bike_facts = ?')
+			.get(rideId, version, facts);
+		if (!standing || !holdsLease(ledger, 'runner', holder)) return;
+		database.prepare('DELETE FROM insertion_test WHERE ride_id = ? AND version = ?').run(rideId, version);
+		database
+			.prepare(
+				`INSERT INTO insertion_test (ride_id, version, seed, passes, put, found, observed_change_m,
 						not_run, computed_ms) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)`
-				)
-				.run(
-					rideId,
-					version,
-					result.seed,
-					result.passes,
-					result.put,
-					result.found,
-					result.observedChangeM,
-					result.notRun,
-					ledger.now()
-				);
-			const add = database.prepare('INSERT INTO insertion_tally VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)');
-			tallies.forEach((row, tally) =>
-				add.run(
-					rideId,
-					version,
-					tally,
-					row.sizeCrankDeg,
-					row.place,
-					row.torqueFromNm,
-					row.observed ? 1 : 0,
-					row.put,
-					row.found
-				)
+			)
+			.run(
+				rideId,
+				version,
+				result.seed,
+				result.passes,
+				result.put,
+				result.found,
+				result.observedChangeM,
+				result.notRun,
+				ledger.now()
 			);
-			const keep = database.prepare('INSERT INTO review_probe VALUES (?, ?, ?, ?, ?)');
-			result.probes.forEach((probe, number) =>
-				keep.run(rideId, version, number, probe.putCrankDeg, JSON.stringify(probe))
-			);
-			database
-				.prepare('DELETE FROM insertion_attempt WHERE ride_id = ? AND version = ?')
-				.run(rideId, version);
-		})
-		.immediate();
+		const add = database.prepare('INSERT INTO insertion_tally VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)');
+		tallies.forEach((row, tally) =>
+			add.run(
+				rideId,
+				version,
+				tally,
+				row.sizeCrankDeg,
+				row.place,
+				row.torqueFromNm,
+				row.observed ? 1 : 0,
+				row.put,
+				row.found
+			)
+		);
+		const keep = database.prepare('INSERT INTO review_probe VALUES (?, ?, ?, ?, ?)');
+		result.probes.forEach((probe, number) =>
+			keep.run(rideId, version, number, probe.putCrankDeg, JSON.stringify(probe))
+		);
+		database.prepare('DELETE FROM insertion_attempt WHERE ride_id = ? AND version = ?').run(rideId, version);
+	});
 	faultPoint('insertion-done');
 }

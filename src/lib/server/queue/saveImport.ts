@@ -7,6 +7,7 @@ import { onlyWheelAt } from '../rides/onlyWheelAt';
 import { faultPoint } from '../store/faultPoint';
 import type { QueuedImport } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
+import { queueTransaction } from './queueTransaction';
 import { readHints } from './rideHints';
 import { removeStrayChannels, saveChannels } from './saveChannels';
 import { saveResult } from './saveResult';
@@ -34,19 +35,17 @@ export function saveImport(
 	faultPoint('analysed');
 	saveChannels(ledger, queued.sha256, file);
 	faultPoint('channels-written');
-	const rideId = ledger.database
-		.transaction((): number | null => {
-			const row = readImport(ledger, queued.id);
-			const mine = row?.stage === 'analysing' && row.owner === holder.owner;
-			if (!row || !mine || !holdsLease(ledger, 'runner', holder)) return null;
-			const known = ledger.database
-				.prepare<[string], { id: number }>('SELECT id FROM ride WHERE sha256 = ?')
-				.get(queued.sha256);
-			const id = known?.id ?? addRide(ledger, queued, row, file);
-			finishImports(ledger, queued, id, known !== undefined);
-			return id;
-		})
-		.immediate();
+	const rideId = queueTransaction(ledger, (): number | null => {
+		const row = readImport(ledger, queued.id);
+		const mine = row?.stage === 'analysing' && row.owner === holder.owner;
+		if (!row || !mine || !holdsLease(ledger, 'runner', holder)) return null;
+		const known = ledger.database
+			.prepare<[string], { id: number }>('SELECT id FROM ride WHERE sha256 = ?')
+			.get(queued.sha256);
+		const id = known?.id ?? addRide(ledger, queued, row, file);
+		finishImports(ledger, queued, id, known !== undefined);
+		return id;
+	});
 	if (rideId === null) removeStrayChannels(ledger, queued.sha256, file.analysisVersion);
 	faultPoint('done');
 	return rideId;

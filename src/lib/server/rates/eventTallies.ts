@@ -1,7 +1,8 @@
 import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import type { Ledger } from '../ledger/openLedger';
-import { remember } from '../ledger/remember';
+import { rememberRides } from '../ledger/rememberRides';
 import { currentVersion } from '../queue/analysisVersions';
+import { withRidesAnew } from '../rides/withRidesAnew';
 
 /** How the events of one ride stand. The first three are those that the rate is about. */
 export interface EventTally {
@@ -35,8 +36,11 @@ export const IN_THE_RATE = `(e.kind = 'slip' AND e.observed = 1
  * @param rideIds only of these; of all when not given
  */
 export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): ReadonlyMap<number, EventTally> {
-	if (rideIds === undefined) return remember(ledger, 'tallies', () => readTallies(ledger));
-	return readTallies(ledger, rideIds);
+	if (rideIds !== undefined) return readTallies(ledger, rideIds);
+	return rememberRides<ReadonlyMap<number, EventTally>>(ledger, 'tallies', {
+		all: () => readTallies(ledger),
+		anew: (before, touched) => withRidesAnew(before, touched, readTallies(ledger, touched))
+	});
 }
 
 /** The tally of one ride between two seconds: from <= start of the event < to. */

@@ -1,7 +1,7 @@
 import type { BinnedRate } from '../evidence/binnedRates';
 import type { BuildAgainstBuild, BuildTold, ComparisonPolicy } from '../evidence/buildAgainstBuild';
 import { csvCell } from '../rides/csvCell';
-import type { ComparisonView, RateView } from '../views';
+import type { DrawnLine, RateView } from '../views';
 
 /** Charts that can be had as a drawing and as a table. */
 export const CHART_NAMES = [
@@ -25,11 +25,11 @@ const RATE_COLUMNS = ['slips', 'observed_km', 'per_100_observed_km', 'lower', 'u
  *
  * @param lines for the chart of slips over distance: one a build and wheel
  */
-export function chartCsv(name: ChartName, told: BuildAgainstBuild, lines: ComparisonView['lines']): string {
+export function chartCsv(name: ChartName, told: BuildAgainstBuild, lines: readonly DrawnLine[]): string {
 	return toCsv(TABLES[name](told, lines));
 }
 
-type Table = (told: BuildAgainstBuild, lines: ComparisonView['lines']) => Cell[][];
+type Table = (told: BuildAgainstBuild, lines: readonly DrawnLine[]) => Cell[][];
 
 const TABLES: Readonly<Record<ChartName, Table>> = {
 	rates: ({ builds }) => [

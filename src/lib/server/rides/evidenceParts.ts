@@ -25,23 +25,34 @@ export function evidenceParts(ledger: Ledger, onWheelId?: number): EvidencePart[
 		: partsOfRides(allRideFacts(ledger, onWheelId));
 }
 
+/** made once for each ride as it was read: of thousands that did not change nothing is copied again */
+const made = new WeakMap<RideFacts, readonly EvidencePart[]>();
+
 /** The same from facts that were read already. */
 export function partsOfRides(rides: readonly RideFacts[]): EvidencePart[] {
-	return rides.flatMap((ride): EvidencePart[] => {
-		if (ride.parts.length === 0 || ride.parts.some(({ amount }) => amount === null))
-			return [{ ...ride, part: null, fromS: 0, toS: Infinity, fromM: 0 }];
-		const last = ride.parts.length - 1;
-		return ride.parts.map(({ amount, build, fromMs, untilMs }, part) => ({
-			...ride,
-			...amount!,
-			part,
-			toS: part === last ? Infinity : amount!.toS,
-			startMs: fromMs,
-			endMs: untilMs,
-			build,
-			buildId: build.kind === 'build' ? build.buildId : null
-		}));
+	return rides.flatMap((ride) => {
+		const known = made.get(ride);
+		if (known) return known;
+		const parts = partsOfRide(ride);
+		made.set(ride, parts);
+		return parts;
 	});
+}
+
+function partsOfRide(ride: RideFacts): EvidencePart[] {
+	if (ride.parts.length === 0 || ride.parts.some(({ amount }) => amount === null))
+		return [{ ...ride, part: null, fromS: 0, toS: Infinity, fromM: 0 }];
+	const last = ride.parts.length - 1;
+	return ride.parts.map(({ amount, build, fromMs, untilMs }, part) => ({
+		...ride,
+		...amount!,
+		part,
+		toS: part === last ? Infinity : amount!.toS,
+		startMs: fromMs,
+		endMs: untilMs,
+		build,
+		buildId: build.kind === 'build' ? build.buildId : null
+	}));
 }
 
 /** How the events of each of these parts stand, in their order; an event belongs to the part it begins in. */

@@ -3,7 +3,7 @@ import { ridePartBuilds, type RidePartBuild } from '$lib/hardware/ridePartBuilds
 import { clockLooksWrong } from '$lib/ride/clockLooksWrong';
 import { listPeriods } from '../hardware/periodRows';
 import type { Ledger } from '../ledger/openLedger';
-import { remember } from '../ledger/remember';
+import { rememberRides } from '../ledger/rememberRides';
 import { currentVersion } from '../queue/analysisVersions';
 import type { PartAmount } from './partAmounts';
 import { readCuts, readParts } from './rideParts';
@@ -90,8 +90,26 @@ export function rideClockOdd(
 
 /** Every ride, or every one on a wheel, in order of its start. */
 export function allRideFacts(ledger: Ledger, onWheelId?: number): readonly RideFacts[] {
-	if (onWheelId === undefined) return remember(ledger, 'rides', () => readFacts(ledger));
-	return readFacts(ledger, onWheelId);
+	if (onWheelId !== undefined) return readFacts(ledger, onWheelId);
+	return rememberRides<readonly RideFacts[]>(ledger, 'rides', {
+		all: () => readFacts(ledger),
+		anew: (before, rideIds) => readAnew(ledger, before, rideIds)
+	});
+}
+
+/** Rides that did not change stay the same objects: what was made from them need not be made again. */
+function readAnew(ledger: Ledger, before: readonly RideFacts[], touched: readonly number[]): RideFacts[] {
+	// a copy is described with the ride that it is a copy of
+	const copies = ledger.database
+		.prepare<[string], { id: number }>(
+			'SELECT id FROM ride WHERE twin_of IN (SELECT value FROM json_each(?))'
+		)
+		.all(JSON.stringify(touched));
+	const ids = new Set([...touched, ...copies.map(({ id }) => id)]);
+	const again = [...ids].flatMap((id) => rideFacts(ledger, id) ?? []);
+	return [...before.filter(({ id }) => !ids.has(id)), ...again].sort(
+		(a, b) => a.startMs - b.startMs || a.id - b.id
+	);
 }
 
 function readFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {

@@ -4,7 +4,7 @@ import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { rideClockOdd } from '../rides/rideFacts';
 import type { Instant } from '../views';
-import { remember } from '../ledger/remember';
+import { rememberRides } from '../ledger/rememberRides';
 import { bikeFacts } from '../queue/bikeFacts';
 import { bikesOfRides, type RiddenOn } from '../queue/bikeOfRide';
 import { currentVersion } from '../queue/analysisVersions';
@@ -85,23 +85,36 @@ function againOf(
 
 /** Rides whose result is to be made again because their bike or wheel is known otherwise now. */
 export function countComputingAgain(ledger: Ledger): number {
-	return remember(ledger, 'rides computed again', () => readComputingAgain(ledger));
+	return rememberRides<ReadonlySet<number>>(ledger, 'rides computed again', {
+		all: () => readComputingAgain(ledger),
+		anew: (before, touched) => {
+			const changed = new Set(touched);
+			const others = [...before].filter((id) => !changed.has(id));
+			return new Set([...others, ...readComputingAgain(ledger, touched)]);
+		}
+	}).size;
 }
 
-function readComputingAgain(ledger: Ledger): number {
+function readComputingAgain(ledger: Ledger, rideIds?: readonly number[]): Set<number> {
 	const bikeOf = bikesOfRides(ledger);
-	return ledger.database
-		.prepare<[object], RiddenOn & { facts: string; givenUpFacts: string | null }>(
-			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
-				d.bike_facts AS givenUpFacts
+	const wanted = ledger.database
+		.prepare<[object], RiddenOn & { rideId: number; facts: string; givenUpFacts: string | null }>(
+			`SELECT s.ride_id AS rideId, r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs,
+				s.bike_facts AS facts, d.bike_facts AS givenUpFacts
 			FROM result s JOIN ride r ON r.id = s.ride_id
 			LEFT JOIN derivation d ON d.ride_id = s.ride_id AND d.version = s.version
 				AND (d.failure IS NOT NULL OR d.attempts >= @most)
-			WHERE s.version = @version AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)`
+			WHERE s.version = @version AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)
+				${rideIds ? 'AND s.ride_id IN (SELECT value FROM json_each(@only))' : ''}`
 		)
-		.all({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS })
+		.all({
+			version: ANALYSIS_VERSION,
+			most: MOST_ATTEMPTS,
+			...(rideIds ? { only: JSON.stringify(rideIds) } : {})
+		})
 		.filter((ride) => {
-			const wanted = bikeFacts(bikeOf(ride));
-			return wanted !== ride.facts && wanted !== ride.givenUpFacts;
-		}).length;
+			const facts = bikeFacts(bikeOf(ride));
+			return facts !== ride.facts && facts !== ride.givenUpFacts;
+		});
+	return new Set(wanted.map(({ rideId }) => rideId));
 }

@@ -1,10 +1,7 @@
 import { error, redirect } from '@sveltejs/kit';
 import {
 	buildHardware,
-	buildView,
 	copyBuild,
-	falseAlarms,
-	fieldWatches,
 	getLedger,
 	historyOf,
 	incidentsOfBuild,
@@ -16,35 +13,33 @@ import {
 	takeBuildBackIn,
 	withdrawBuild
 } from '$lib/server';
+import { askFigures } from '../../askFigures';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
-import { formatsOf } from '../../formatsOf';
 import { rideKey } from '../../rides/rideKey';
 import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
 
 const RIDES_A_PAGE = 50;
 
-export const load: PageServerLoad = ({ params, request, url }) => {
+export const load: PageServerLoad = async ({ params, request, url }) => {
 	const ledger = getLedger();
-	const build = buildView(ledger, pathId(params.id));
-	const hardware = buildHardware(ledger, pathId(params.id));
-	if (!build || !hardware) error(404, 'This build is not in the ledger.');
-	const list = { buildId: build.id, pageSize: RIDES_A_PAGE };
+	const buildId = pathId(params.id);
+	const hardware = buildHardware(ledger, buildId);
+	if (!hardware) error(404, 'This build is not in the ledger.');
+	const list = { buildId, pageSize: RIDES_A_PAGE };
 	const olderThan = rideKey(url.searchParams.get('older'));
 	return {
-		build,
+		...(await askFigures({ request, url }, 'build', { buildId }, true)),
 		hardware,
 		rides: listRides(ledger, { ...list, olderThan }),
 		firstRides: olderThan === null,
 		unreviewed: listRides(ledger, { ...list, onlyUnreviewed: true }),
-		history: historyOf(ledger, 'build', build.id),
-		stacks: stackPage(ledger, build.id).stacks,
-		incidents: incidentsOfBuild(ledger, build.id),
-		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
-		watches: fieldWatches(ledger, formatsOf(request), build.id),
-		falseAlarms: falseAlarms(ledger)
+		history: historyOf(ledger, 'build', buildId),
+		stacks: stackPage(ledger, buildId).stacks,
+		incidents: incidentsOfBuild(ledger, buildId),
+		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name }))
 	};
 };
 

@@ -5,7 +5,7 @@ import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
 import TorqueCurve from '$lib/charts/TorqueCurve.svelte';
 import type { BuildAgainstBuild, ChartName } from '$lib/server';
-import type { ComparisonView } from '$lib/server/views';
+import type { DrawnLine } from '$lib/server/views';
 import type { Formats } from '$lib/ui/formats';
 import { ageAxisWords } from '$lib/ui/policyWords';
 import { scaleEndOf } from '../../rateScaleEnd';
@@ -26,7 +26,7 @@ const BINS: Partial<Record<ChartName, BinKind>> = {
 export function chartSvg(
 	name: ChartName,
 	told: BuildAgainstBuild,
-	lines: ComparisonView['lines'],
+	lines: readonly DrawnLine[],
 	formats: Formats
 ): string {
 	const counted =

@@ -9,7 +9,7 @@ import {
 	getLedger,
 	historyOf,
 	joinRide,
-	listBuilds,
+	buildsToChoose,
 	listPeople,
 	listWheels,
 	recordVerdict,
@@ -44,7 +44,7 @@ export const load: PageServerLoad = ({ params }) => {
 		bikes: bikesToChoose(ledger).map(named),
 		history: historyOf(ledger, 'ride', rideId),
 		wheels: listWheels(ledger).map(named),
-		builds: listBuilds(ledger).map(named),
+		builds: buildsToChoose(ledger).map(named),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		disputes: disputes(ledger, rideId),
 		rejectReasons: [...REJECT_REASONS]

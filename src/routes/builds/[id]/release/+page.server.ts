@@ -2,37 +2,32 @@ import { error, fail } from '@sveltejs/kit';
 import {
 	buildsToChoose,
 	DECISIONS,
-	evidenceToCome,
-	falseAlarms,
-	fieldWatches,
 	getLedger,
 	LedgerRefusal,
 	plannerView,
 	recordToSign,
-	releaseView,
 	setReleaseCriteria,
 	signDecision,
 	type Decision
 } from '$lib/server';
-import { asksForNow, computingNow } from '../../../computingNow';
+import { askFigures } from '../../../askFigures';
 import { actorOf, answered, neededId, pathId, text } from '../../../forms';
 import { formatsOf } from '../../../formatsOf';
 import { typedFields } from '../../../typedFields';
 import { criteriaFromForm } from './criteriaForm';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ params, request, url, locals }) => {
+export const load: PageServerLoad = async ({ params, request, url, locals }) => {
 	const ledger = getLedger();
 	const id = pathId(params.id);
 	if (!buildsToChoose(ledger).some((build) => build.id === id))
 		error(404, 'This build is not in the ledger.');
-	const toCome = asksForNow(url) ? null : evidenceToCome(ledger, id);
-	if (toCome) return { computing: { ...toCome, address: computingNow(url) }, shown: null };
-	const view = releaseView(ledger, id, formatsOf(request));
+	// this page is signed: its figures hold every ride
+	const { figures, computing } = await askFigures({ request, url }, 'release', { buildId: id }, false);
 	return {
-		computing: null,
-		shown: {
-			view,
+		computing,
+		shown: figures && {
+			...figures,
 			planner: plannerView(
 				{
 					ratePerThousandKm: numberIn(url.searchParams, 'rate'),
@@ -40,10 +35,8 @@ export const load: PageServerLoad = ({ params, request, url, locals }) => {
 					slipsAllowed: numberIn(url.searchParams, 'allowed'),
 					wheels: numberIn(url.searchParams, 'wheels')
 				},
-				view.pace
+				figures.view.pace
 			),
-			watches: fieldWatches(ledger, formatsOf(request), id),
-			falseAlarms: falseAlarms(ledger),
 			isOwner: locals.actor?.role === 'owner'
 		}
 	};

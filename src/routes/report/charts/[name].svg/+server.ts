@@ -1,16 +1,11 @@
-import { getLedger, getSettings } from '$lib/server';
-import { createFormats } from '$lib/ui/formats';
-import { preferredLocale } from '$lib/ui/preferredLocale';
+import { formatsOf } from '../../../formatsOf';
 import { askedChart } from '../askedChart';
 import { chartSvg } from '../chartSvg';
 import type { RequestHandler } from './$types';
 
-export const GET: RequestHandler = ({ params, url, request }) => {
-	const { chart, told, lines } = askedChart(params.name, url.searchParams);
-	const formats = createFormats(
-		preferredLocale(request.headers.get('accept-language')),
-		getSettings(getLedger()).timeZone
-	);
+export const GET: RequestHandler = async ({ params, url, request }) => {
+	const formats = formatsOf(request);
+	const { chart, told, lines } = await askedChart(params.name, url.searchParams, formats);
 	return new Response(chartSvg(chart, told, lines, formats), {
 		headers: {
 			'content-type': 'image/svg+xml; charset=utf-8',
