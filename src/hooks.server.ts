@@ -46,7 +46,9 @@ export const handle: Handle = async ({ event, resolve }) => {
 	if (!reads && !comesFromUs(request.headers.get('origin'), origin ?? url.origin))
 		return refuse(403, 'This request came from a page that is not of this Slip Ledger.');
 
-	const person = building ? null : personOfToken(getLedger(), cookies.get(PERSON_COOKIE));
+	// who shows no token is nobody, also while the ledger cannot be read
+	const token = building ? undefined : cookies.get(PERSON_COOKIE);
+	const person = token ? personOfToken(getLedger(), token) : null;
 	locals.actor = person && actorOf(person);
 	const answer = mayUse(route.id, request.method, person?.role ?? null);
 	if (answer === 'not allowed') return refuse(403, 'Your role does not allow this.');

@@ -85,7 +85,9 @@ describe.skipIf(!MAY_MOUNT)('on a disk that is full', () => {
 		importing.child.kill('SIGKILL');
 		await importing.ended;
 		const origin = /http:\/\/\S+/.exec(server.output())![0];
-		expect((await fetch(`${origin}/health.json`)).status).toBe(200);
+		const lives = await fetch(`${origin}/health.json`);
+		expect({ status: lives.status, log: server.output() }).toMatchObject({ status: 200 });
+		expect(await lives.json()).toMatchObject({ state: 'open' });
 		expect((await fetch(`${origin}/ready.json`)).status).toBe(503);
 		disk.clear();
 		await succeeds('import', ['--data', folder, ...smallRides(3).slice(2)]);

@@ -1,4 +1,4 @@
 import { answerJson, getLedger, health } from '$lib/server';
 import type { RequestHandler } from './$types';
 
-export const GET: RequestHandler = () => answerJson(() => health(getLedger()));
+export const GET: RequestHandler = () => answerJson(() => health(getLedger));

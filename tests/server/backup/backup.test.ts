@@ -18,7 +18,7 @@ const tablesOf = (ledger: Ledger) =>
 	Object.fromEntries(
 		rowsOf(ledger, "SELECT name FROM sqlite_master WHERE type = 'table' ORDER BY name")
 			.map(({ name }) => String(name))
-			.filter((name) => !['lease', 'upload', 'evidence', 'setting', 'trail'].includes(name))
+			.filter((name) => !['lease', 'upload', 'evidence', 'evidence_ride', 'setting', 'trail'].includes(name))
 			.map((name) => [name, rowsOf(ledger, `SELECT * FROM "${name}"`)])
 	);
 

@@ -9,6 +9,7 @@ export type LogEvent =
 	| 'request failed'
 	| 'queue could not be read'
 	| 'queue not started'
+	| 'ledger not read'
 	| 'uploads not cleared up'
 	| 'lease taken'
 	| 'lease given back'

@@ -18,7 +18,8 @@ CREATE INDEX evidence_ride_by_change ON evidence_ride (changed_at);
 CREATE INDEX ride_by_twin ON ride (twin_of) WHERE twin_of IS NOT NULL;
 
 -- a file that is handed in is nobody's judgement: it is the queue's
-CREATE TRIGGER evidence_by_people AFTER INSERT ON trail WHEN NEW.action NOT IN ('stored', 'handed in')
+CREATE TRIGGER evidence_by_people AFTER INSERT ON trail
+	WHEN NEW.action NOT IN ('stored', 'handed in', 'handed in an archive')
 BEGIN UPDATE evidence SET by_people = by_people + 1; END;
 
 CREATE TRIGGER evidence_of_ride_by_ride_added AFTER INSERT ON ride
