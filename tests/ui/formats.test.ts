@@ -18,6 +18,20 @@ describe('createFormats', () => {
 		expect(english.share(0)).toBe('0\u00a0%');
 	});
 
+	it('never writes a small rate or limit as nothing', () => {
+		expect([123.4, 12.34, 1.234, 0.123, 0.0123, 0].map(english.figure)).toEqual([
+			'123',
+			'12.3',
+			'1.2',
+			'0.12',
+			'0.012',
+			'0'
+		]);
+		expect(english.figure(0.00042)).toBe('0.0004');
+		expect(english.figure(0.0000123)).toBe('0.00001');
+		expect(english.figure(1e-9)).toBe('below 0.000001');
+	});
+
 	it('writes instants in the zone of the workshop, and rides in the local time they recorded', () => {
 		expect(english.dateTime('2026-05-04T16:30:00Z')).toContain('18:30');
 		expect(english.rideTime('2026-05-04T16:30:00Z', 60)).toContain('17:30');

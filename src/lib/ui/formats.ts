@@ -15,7 +15,7 @@ export interface Formats {
 	readonly kmNumber: (metres: number) => string;
 	/** a plain number with a fixed number of decimals; "not known" for NaN */
 	readonly number: (value: number, decimals?: number) => string;
-	/** a rate or ratio with two significant digits below 10 and one decimal above */
+	/** a rate or ratio with two significant digits below 10 and one decimal above; what is small never reads as 0 */
 	readonly figure: (value: number) => string;
 	/** 0 to 1 as a whole percentage; never "100 %" or "0 %" for what is only nearly so */
 	readonly share: (value: number) => string;
@@ -48,7 +48,10 @@ export function createFormats(locale: string, zone: string): Formats {
 		km: (metres) => `${kmNumber(metres)}\u00a0km`,
 		kmNumber,
 		number: (value, digits = 0) => decimals(value, digits),
-		figure: (value) => decimals(value, figureDecimals(value)),
+		figure: (value) =>
+			value > 0 && value < LEAST_FIGURE
+				? `below ${decimals(LEAST_FIGURE, 6)}`
+				: decimals(value, figureDecimals(value)),
 		share: (value) => share(value, known),
 		clock,
 		dateTime: (instant) => dateTimeIn(instant, timeZone),
@@ -62,11 +65,15 @@ export function createFormats(locale: string, zone: string): Formats {
 	};
 }
 
+const LEAST_FIGURE = 1e-6;
+
 function figureDecimals(value: number): number {
 	const size = Math.abs(value);
-	if (size >= 100) return 0;
+	if (size >= 100 || size === 0) return 0;
 	if (size >= 1) return 1;
-	return size >= 0.1 ? 2 : 3;
+	if (size >= 0.1) return 2;
+	// what is small must not read as nothing: a digit that is not nought, as far as six decimals go
+	return Math.min(6, Math.max(3, Math.ceil(-Math.log10(size))));
 }
 
 function share(value: number, locale: string): string {
