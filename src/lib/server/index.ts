@@ -59,11 +59,14 @@ export { listRides, type RideKey, type RideQuery } from './rides/listRides';
 export { rideChannels, type RideChannels } from './rides/rideChannels';
 export { rideView } from './rides/rideView';
 
+export { importOverview } from './queue/importOverview';
+export { knownFiles } from './store/knownFiles';
+export { resumeUpload } from './store/resumeUpload';
 export { countUnfinishedImports, findImport, listImports, retryImport } from './queue/importQueue';
 export { ImportRunner, type RunnerOptions } from './queue/importRunner';
 export type { RideHints } from './queue/rideHints';
 
-export { removeBrokenUpload } from './store/brokenUploads';
+export { cancelUpload, removeBrokenUpload } from './store/brokenUploads';
 export { cleanFileName } from './store/cleanFileName';
 export { recoverUploads } from './store/recoverUploads';
 export { storeFile } from './store/storeFile';

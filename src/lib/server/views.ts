@@ -210,6 +210,20 @@ export interface ImportView {
 	at: Instant;
 }
 
+/** Files that came: what is under way or wants somebody, one by one; what went well, in numbers. */
+export interface ImportOverview {
+	/** under way just now, refused, failed, broken off or asking: the newest first */
+	lines: ImportView[];
+	/** further ones of that kind that are not shown */
+	more: number;
+	/** the newest that went well */
+	settled: ImportView[];
+	/** waiting and being read, received and unpacked */
+	underWay: { waiting: number; reading: number; receiving: number; unpacking: number };
+	/** of the last 24 hours */
+	lately: { rides: number; known: number; leftOut: number; refused: number };
+}
+
 export interface WheelRow {
 	id: number;
 	name: string;

@@ -4,7 +4,7 @@ import {
 	countComputingAgain,
 	exampleState,
 	getLedger,
-	listImports,
+	importOverview,
 	listPeople,
 	listRides,
 	listWheels,
@@ -33,7 +33,7 @@ export const load: PageServerLoad = ({ url }) => {
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		bikes: bikesToChoose(ledger).map(({ id, name }) => ({ id, name })),
 		surfaces: [...SURFACES],
-		imports: listImports(ledger, { limit: 50 }),
+		imports: importOverview(ledger),
 		computingAgain: countComputingAgain(ledger),
 		example: exampleState(ledger)
 	};

@@ -1,19 +1,26 @@
-import type { ImportView } from '$lib/server/views';
+import type { ImportOverview } from '$lib/server/views';
 
-const UNDER_WAY = new Set(['receiving', 'waiting', 'analysing', 'unpacking']);
-const isUnderWay = ({ stage, brokeOff }: ImportView) => UNDER_WAY.has(stage) && !brokeOff;
+const LOAD_EVERY_MS = 3_000;
+
+const underWayOf = ({ underWay, lines }: ImportOverview) =>
+	underWay.waiting +
+	underWay.reading +
+	underWay.unpacking +
+	underWay.receiving -
+	lines.filter(({ brokeOff }) => brokeOff).length;
 
 /**
  * Follows files that are still being read: asks the server once a second while any is, and tells the page
- * when one has settled, so that its ride appears in the list.
+ * when some have settled, so that their rides appear in the list; of many together a few times.
  *
  * @param loaded what the page was loaded with
- * @param settled called after a file has become a ride or was refused
+ * @param settled called after files have become rides or were refused
  */
-export function pollImports(loaded: () => readonly ImportView[], settled: () => void) {
-	let fresh = $state<readonly ImportView[] | null>(null);
+export function pollImports(loaded: () => ImportOverview, settled: () => void) {
+	let fresh = $state.raw<ImportOverview | null>(null);
 	const current = $derived(fresh ?? loaded());
-	const underWay = $derived(current.filter(isUnderWay).length);
+	const underWay = $derived(Math.max(0, underWayOf(current)));
+	let toldMs = 0;
 
 	$effect(() => {
 		void loaded();
@@ -24,11 +31,14 @@ export function pollImports(loaded: () => readonly ImportView[], settled: () => 
 		if (underWay === 0) return;
 		const before = underWay;
 		const timer = setInterval(async () => {
-			const response = await fetch('/imports.json').catch(() => null);
+			const response = await fetch('/imports.json?overview').catch(() => null);
 			if (!response?.ok) return;
-			const answer = (await response.json()) as ImportView[] | { imports: ImportView[] };
-			fresh = Array.isArray(answer) ? answer : answer.imports;
-			if (fresh.filter(isUnderWay).length < before) settled();
+			const answer = (await response.json()) as ImportOverview;
+			fresh = answer;
+			const left = underWayOf(answer);
+			if (left >= before || (left > 0 && performance.now() - toldMs < LOAD_EVERY_MS)) return;
+			toldMs = performance.now();
+			settled();
 		}, 1000);
 		return () => clearInterval(timer);
 	});
@@ -38,8 +48,15 @@ export function pollImports(loaded: () => readonly ImportView[], settled: () => 
 			return current;
 		},
 		get sentence() {
+			const { waiting, reading, receiving, unpacking } = current.underWay;
 			if (underWay === 0) return 'Everything that arrived has been read.';
-			return `${underWay} ${underWay === 1 ? 'file is' : 'files are'} still being read; the page may be left.`;
+			const said = [
+				[receiving, 'on the way'],
+				[unpacking, unpacking === 1 ? 'archive being unpacked' : 'archives being unpacked'],
+				[waiting, 'waiting'],
+				[reading, 'being read']
+			].filter(([count]) => Number(count) > 0);
+			return `${said.map(([count, word]) => `${count} ${word}`).join(', ')}; the page may be left.`;
 		}
 	};
 }

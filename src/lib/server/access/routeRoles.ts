@@ -68,6 +68,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/versions': { read: 'rider', write: 'engineer' },
 	'/settings': { read: 'rider', write: 'engineer' },
 	'/uploads': { read: 'rider', write: 'rider' },
+	'/uploads/known': { read: 'rider', write: 'rider' },
+	'/uploads/resume': { read: 'rider', write: 'rider' },
 	'/uploads/[id]': { read: 'rider', write: 'rider' },
 	'/uploads/[id]/finish': { read: 'rider', write: 'rider' },
 	'/imports.json': { read: 'rider', write: 'engineer' },

@@ -130,9 +130,23 @@ type ImportRow = Omit<ImportView, 'at' | 'brokeOff' | 'isArchive'> & {
 
 /** The newest imports first. */
 export function listImports(ledger: Ledger, query: { limit: number }): ImportView[] {
+	return importViews(ledger, '1', {}, query.limit);
+}
+
+/**
+ * Imports for which a condition holds, the newest first.
+ *
+ * @param where SQL of our own; the import is i
+ */
+export function importViews(
+	ledger: Ledger,
+	where: string,
+	values: Readonly<Record<string, unknown>>,
+	limit: number
+): ImportView[] {
 	const rows = ledger.database
-		.prepare<[number], ImportRow>(`${VIEW} ORDER BY i.id DESC LIMIT ?`)
-		.all(Math.max(1, Math.min(1000, Math.trunc(query.limit))));
+		.prepare<[object], ImportRow>(`${VIEW} WHERE ${where} ORDER BY i.id DESC LIMIT @limit`)
+		.all({ ...values, limit: Math.max(1, Math.min(1000, Math.trunc(limit))) });
 	return rows.map((row) => toView(ledger, row));
 }
 

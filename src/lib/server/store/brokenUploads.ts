@@ -31,6 +31,23 @@ export function removeBrokenUpload(ledger: Ledger, actor: Actor, importId: numbe
 	remove(ledger, actor, broken);
 }
 
+/**
+ * Takes an upload back that its own sender gives up while it is under way.
+ *
+ * @throws LedgerRefusal not-found for somebody else's, conflict when all of it has come
+ */
+export function cancelUpload(ledger: Ledger, actor: Actor, id: string): void {
+	const found = ledger.database
+		.prepare<[object], BrokenUpload & { arrived: number }>(
+			`SELECT u.id, i.id AS importId, i.file_name AS fileName, i.bytes, u.sha256 IS NOT NULL AS arrived
+			FROM upload u JOIN import i ON i.id = u.import_id WHERE u.id = @id AND i.actor_id = @actorId`
+		)
+		.get({ id, actorId: actor.personId });
+	if (!found) throw new LedgerRefusal('not-found', 'There is no such upload.');
+	if (found.arrived) throw new LedgerRefusal('conflict', 'All of this file has arrived already.');
+	remove(ledger, actor, found, 'its sender gave it up');
+}
+
 /** A file that is announced again takes the place of the same person's uploads of it that broke off. */
 export function giveUpBrokenUploads(ledger: Ledger, actor: Actor, fileName: string, bytes: number): void {
 	const broken = ledger.database
@@ -41,10 +58,15 @@ export function giveUpBrokenUploads(ledger: Ledger, actor: Actor, fileName: stri
 	for (const upload of broken) remove(ledger, actor, upload);
 }
 
-function remove(ledger: Ledger, actor: Actor, { id, importId, fileName, bytes }: BrokenUpload): void {
+function remove(
+	ledger: Ledger,
+	actor: Actor,
+	{ id, importId, fileName, bytes }: BrokenUpload,
+	why = 'it broke off'
+): void {
 	ledger.database
 		.transaction(() => {
-			leaveTrail(ledger, actor, 'removed', 'import', importId, { fileName, bytes, why: 'it broke off' });
+			leaveTrail(ledger, actor, 'removed', 'import', importId, { fileName, bytes, why });
 			removeUpload(ledger, id);
 		})
 		.immediate();

@@ -1,4 +1,12 @@
-import { answerJson, appendToUpload, bodyPieces, getLedger, LedgerRefusal, uploadOffset } from '$lib/server';
+import {
+	answerJson,
+	appendToUpload,
+	bodyPieces,
+	cancelUpload,
+	getLedger,
+	LedgerRefusal,
+	uploadOffset
+} from '$lib/server';
 import { actorOf } from '../../forms';
 import type { RequestHandler } from './$types';
 
@@ -17,3 +25,7 @@ export const PATCH: RequestHandler = ({ params, request, locals }) =>
 			throw new LedgerRefusal('wrong-value', 'The header Upload-Offset must say where the piece begins.');
 		return appendToUpload(getLedger(), params.id, Number(header), bodyPieces(request, LIMIT_BYTES));
 	});
+
+/** Its own sender gives it up. */
+export const DELETE: RequestHandler = ({ params, locals }) =>
+	answerJson(() => cancelUpload(getLedger(), actorOf(locals), params.id));

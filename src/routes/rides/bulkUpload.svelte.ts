@@ -1,0 +1,60 @@
+import { BulkSend, type BulkView } from '$lib/ui/bulk/bulkSend';
+
+/** a thousand files must not redraw the page, or load it anew, a thousand times */
+const DRAW_EVERY_MS = 150;
+const LOAD_EVERY_MS = 3_000;
+
+/**
+ * The files of this page on their way, as state that is drawn a few times a second.
+ *
+ * @param load loads the page's data anew, after files have arrived
+ */
+export function bulkUpload(load: () => unknown) {
+	const bulk = new BulkSend({ fetch: (...args) => fetch(...args), onChange: changed });
+	let view = $state.raw<BulkView>(bulk.view());
+	let drawing: ReturnType<typeof setTimeout> | null = null;
+	let loading: ReturnType<typeof setTimeout> | null = null;
+	let arrived = 0;
+
+	function changed() {
+		drawing ??= setTimeout(draw, DRAW_EVERY_MS);
+	}
+
+	function draw() {
+		drawing = null;
+		view = bulk.view();
+		// lines are told apart by their key, their content by being new
+		view = { ...view, shown: view.shown.map((one) => ({ ...one })) };
+		window.onbeforeunload = view.state === 'sending' ? (event) => event.preventDefault() : null;
+		const { sent, refused } = view.counts;
+		if (sent + refused === arrived) return;
+		arrived = sent + refused;
+		loading ??= setTimeout(
+			() => {
+				loading = null;
+				void load();
+			},
+			view.state === 'sending' ? LOAD_EVERY_MS : 0
+		);
+	}
+
+	return {
+		get view() {
+			return view;
+		},
+		add: bulk.add.bind(bulk),
+		pause: bulk.pause.bind(bulk),
+		goOn: bulk.goOn.bind(bulk),
+		cancel: bulk.cancel.bind(bulk),
+		retry: bulk.retry.bind(bulk),
+		/** the page is left: what is on its way stops, and the server keeps what arrived */
+		leave: () => {
+			bulk.pause();
+			if (drawing) clearTimeout(drawing);
+			if (loading) clearTimeout(loading);
+			if (typeof window !== 'undefined') window.onbeforeunload = null;
+		}
+	};
+}
+
+export type BulkUpload = ReturnType<typeof bulkUpload>;

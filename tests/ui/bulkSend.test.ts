@@ -1,0 +1,206 @@
+import { createHash } from 'node:crypto';
+import { describe, expect, it } from 'vitest';
+import { BulkSend } from '$lib/ui/bulk/bulkSend';
+import { ridesAmong } from '$lib/ui/bulk/filesOf';
+import { timeLeft } from '$lib/ui/bulk/timeLeft';
+
+const shaOf = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
+
+/** A server of the upload protocol in memory that knows files by their hash. */
+function server() {
+	const uploads = new Map<string, { name: string; size: number; bytes: Buffer }>();
+	const stored = new Map<string, string>();
+	const requests: string[] = [];
+	const faults: ((request: string) => boolean)[] = [];
+	let gate: Promise<void> | null = null;
+	const json = (body: unknown, status = 200) => new Response(JSON.stringify(body), { status });
+	const answer = async (input: RequestInfo | URL, init: RequestInit = {}): Promise<Response> => {
+		const request = `${init.method ?? 'GET'} ${String(input)}`;
+		requests.push(request);
+		if (gate && request.startsWith('PATCH')) await gate;
+		if (init.signal?.aborted) throw new DOMException('stopped', 'AbortError');
+		if (faults.some((fault) => fault(request))) throw new TypeError('network');
+		const id = /\/uploads\/(u\d+)/.exec(request)?.[1] ?? '';
+		const upload = uploads.get(id);
+		const body = typeof init.body === 'string' ? (JSON.parse(init.body) as Record<string, unknown>) : {};
+		if (request === 'POST /uploads/known')
+			return json({ known: (body.hashes as string[]).filter((hash) => stored.has(hash)) });
+		if (request === 'POST /uploads/resume') {
+			const [held] = [...uploads].filter(([, { name, size }]) => name === body.name && size === body.size);
+			if (!held) return json({});
+			const whole = held[1].bytes.subarray(0, Math.floor(held[1].bytes.length / 1e6) * 1e6);
+			held[1].bytes = whole;
+			const pieces = Array.from({ length: whole.length / 1e6 }, (_, i) =>
+				shaOf(whole.subarray(i * 1e6, (i + 1) * 1e6))
+			);
+			return json({ id: held[0], pieceBytes: 1e6, pieces });
+		}
+		if (request === 'POST /uploads') {
+			const fresh = `u${requests.length}`;
+			uploads.set(fresh, { name: String(body.name), size: Number(body.size), bytes: Buffer.alloc(0) });
+			return json({ id: fresh, offset: 0 }, 201);
+		}
+		if (!upload) return json({ sentence: 'There is no such upload.' }, 404);
+		if (init.method === 'DELETE') return json({ done: uploads.delete(id) });
+		if (init.method === 'PATCH') {
+			if (Number(new Headers(init.headers).get('upload-offset')) !== upload.bytes.length)
+				return json({}, 409);
+			upload.bytes = Buffer.concat([upload.bytes, Buffer.from(await (init.body as Blob).arrayBuffer())]);
+			return json({ offset: upload.bytes.length });
+		}
+		if (!init.method) return json({ offset: upload.bytes.length });
+		stored.set(shaOf(upload.bytes), upload.name);
+		uploads.delete(id);
+		return json({ importId: 1 });
+	};
+	return {
+		fetch: answer as typeof fetch,
+		requests,
+		faults,
+		stored,
+		uploads,
+		hold() {
+			let open = () => {};
+			gate = new Promise((resolve) => (open = resolve));
+			return () => {
+				gate = null;
+				open();
+			};
+		}
+	};
+}
+
+const chosen = (count: number, from = 0) =>
+	Array.from({ length: count }, (_, i) => ({
+		file: new File([`ride ${from + i}`], `ride ${from + i}.fit`),
+		folder: 'spring'
+	}));
+
+function bulkOn(one: ReturnType<typeof server>) {
+	const bulk = new BulkSend({ fetch: one.fetch, onChange: () => {}, wait: async () => {} });
+	const ended = async () => {
+		await expect.poll(() => bulk.view().state, { timeout: 5000, interval: 5 }).not.toBe('sending');
+		return bulk.view().counts;
+	};
+	return { bulk, ended };
+}
+
+describe('BulkSend', () => {
+	it('sends hundreds of files, shows a dozen lines and counts the rest', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		bulk.add(chosen(300), { wet: true });
+		expect(bulk.view().shown.length).toBeLessThanOrEqual(12);
+		expect(await ended()).toMatchObject({ all: 300, sent: 300, waiting: 0 });
+		expect(one.stored.size).toBe(300);
+		const { doneBytes, allBytes } = bulk.view();
+		expect(doneBytes).toBe(allBytes);
+	});
+
+	it('does not send what the ledger has: a folder chosen again after a closed page sends the rest alone', async () => {
+		const one = server();
+		const first = bulkOn(one);
+		first.bulk.add(chosen(90), {});
+		await expect.poll(() => one.stored.size, { interval: 1 }).toBeGreaterThan(20);
+		first.bulk.pause();
+		await first.ended();
+		const arrived = one.stored.size;
+		expect(arrived).toBeLessThan(90);
+		const again = bulkOn(one);
+		again.bulk.add(chosen(90), {});
+		const counts = await again.ended();
+		expect(counts.known).toBe(arrived);
+		expect(counts.sent).toBe(90 - arrived);
+		expect(one.stored.size).toBe(90);
+	});
+
+	it('pauses and goes on without sending anything twice', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		const open = one.hold();
+		bulk.add(chosen(5), {});
+		await expect.poll(() => one.requests.filter((r) => r.startsWith('PATCH')).length).toBe(2);
+		bulk.pause();
+		bulk.goOn();
+		bulk.pause();
+		open();
+		expect(await ended()).toMatchObject({ waiting: 5, sent: 0 });
+		expect(bulk.view().state).toBe('paused');
+		bulk.goOn();
+		expect(await ended()).toMatchObject({ sent: 5 });
+		expect(one.requests.filter((request) => request === 'POST /uploads')).toHaveLength(5);
+	});
+
+	it('given up keeps what arrived and takes back what was on its way', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		bulk.add(chosen(2), {});
+		await ended();
+		const open = one.hold();
+		bulk.add(chosen(8, 2), {});
+		await expect.poll(() => one.uploads.size).toBe(2);
+		const given = bulk.cancel();
+		open();
+		await given;
+		expect(await ended()).toMatchObject({ all: 2, sent: 2 });
+		expect(one.uploads.size).toBe(0);
+		expect(one.stored.size).toBe(2);
+	});
+
+	it('tells a broken connection from a refusal, and tries again what broke', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		one.faults.push((request) => request.startsWith('PATCH'));
+		bulk.add(chosen(3), {});
+		expect(await ended()).toMatchObject({ interrupted: 3 });
+		one.faults.length = 0;
+		bulk.retry(bulk.view().shown[0].key);
+		expect(await ended()).toMatchObject({ interrupted: 2, sent: 1 });
+		bulk.retry();
+		expect(await ended()).toMatchObject({ sent: 3 });
+	});
+
+	it('goes on with a large file of a closed page where its pieces agree, and begins anew where they do not', async () => {
+		const content = Buffer.alloc(9_500_000, 'slip');
+		for (const same of [true, false]) {
+			const one = server();
+			const held = Buffer.from(content.subarray(0, 5_300_000));
+			if (!same) held[4_200_000] ^= 1;
+			one.uploads.set('u0', { name: 'all.zip', size: content.length, bytes: held });
+			const { bulk, ended } = bulkOn(one);
+			bulk.add([{ file: new File([content], 'all.zip'), folder: '' }], {});
+			expect(await ended()).toMatchObject({ sent: 1 });
+			expect([...one.stored.keys()]).toEqual([shaOf(content)]);
+			expect(one.requests.filter((request) => request.startsWith('PATCH'))).toHaveLength(same ? 5 : 10);
+			expect(one.requests.includes('DELETE /uploads/u0')).toBe(!same);
+		}
+	});
+});
+
+describe('timeLeft', () => {
+	it('says nothing at first, then what the last half minute foretells, and forgets a pause', () => {
+		let now = 0;
+		const speed = timeLeft(() => now);
+		speed.add(1000);
+		expect(speed.leftS(1000)).toBeNull();
+		for (now = 1000; now <= 60_000; now += 1000) speed.add(2000);
+		now = 60_000;
+		expect(speed.leftS(20_000)).toBeCloseTo(10, 0);
+		now = 600_000;
+		speed.restart();
+		expect(speed.leftS(20_000)).toBeNull();
+	});
+});
+
+describe('ridesAmong', () => {
+	it('leaves out of a folder what is no ride by its name, and takes what was chosen by itself', () => {
+		const names = ['a.fit', 'b.TCX.GZ', 'c.zip', 'cat.jpg', '.hidden.fit', 'no ending'];
+		const of = (folder: string) =>
+			ridesAmong(names.map((name) => ({ file: new File(['x'], name), folder }))).rides.map(
+				({ file }) => file.name
+			);
+		expect(of('spring')).toEqual(['a.fit', 'b.TCX.GZ', 'c.zip']);
+		expect(of('')).toEqual(names);
+		expect(of('__MACOSX/spring')).toEqual([]);
+	});
+});
