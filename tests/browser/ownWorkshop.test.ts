@@ -51,7 +51,7 @@ describe('a workshop of its own, on a phone', () => {
 	it('reads an uploaded ride, finds its build and lists its slips', async () => {
 		const { page } = phone;
 		await page.goto('/rides');
-		await page.locator('input[type=file]').setInputFiles(RIDE);
+		await page.locator('input[type=file][accept]').setInputFiles(RIDE);
 		await page.getByText('In the ledger: 1 ride').waitFor({ timeout: 60_000 });
 		// whoever has just uploaded is told what a felt slip means
 		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
@@ -67,14 +67,14 @@ describe('a workshop of its own, on a phone', () => {
 	it('recognises the same file and counts it once', async () => {
 		const { page } = phone;
 		await page.goto('/rides');
-		await page.locator('input[type=file]').setInputFiles(RIDE);
-		await page.getByText('already in the ledger').waitFor({ timeout: 60_000 });
+		await page.locator('input[type=file][accept]').setInputFiles(RIDE);
+		await page.getByText('1 file: 1 already in the ledger').waitFor({ timeout: 60_000 });
 		expect(await page.getByText('In the ledger: 1 ride').count()).toBe(1);
 	});
 
 	it('says why it does not take a file that is no ride', async () => {
 		const { page } = phone;
-		await page.locator('input[type=file]').setInputFiles({
+		await page.locator('input[type=file][accept]').setInputFiles({
 			name: 'notes.fit',
 			mimeType: 'application/octet-stream',
 			buffer: Buffer.from('no ride at all')

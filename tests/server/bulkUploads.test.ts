@@ -108,11 +108,11 @@ describe('importOverview', () => {
 		})();
 		const overview = importOverview(ledger);
 		expect(overview).toMatchObject({
-			more: 10,
+			more: 20,
 			underWay: { waiting: 1, reading: 0, receiving: 0, unpacking: 0 },
 			lately: { rides: 1000, known: 0, leftOut: 0, refused: 40 }
 		});
-		expect(overview.lines).toHaveLength(30);
+		expect(overview.lines).toHaveLength(20);
 		expect(new Set(overview.lines.map(({ stage }) => stage))).toEqual(new Set(['refused']));
 		expect(overview.settled).toHaveLength(20);
 		expect(JSON.stringify(overview).length).toBeLessThan(20_000);

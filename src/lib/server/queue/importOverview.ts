@@ -5,7 +5,7 @@ import { importViews } from './importQueue';
 const DAY_MS = 24 * 3600 * 1000;
 /** what wants somebody stays in the list for so long, unless newer ones push it out */
 const SHOWN_FOR_MS = 14 * DAY_MS;
-const SHOWN = 30;
+const SHOWN = 20;
 const SETTLED = 20;
 
 /** Lines for what is under way or went wrong; a thousand files that went well are a number. */
