@@ -23,6 +23,11 @@ export interface FactorFigures {
 /** from this corrected p-value down an influence is called shown */
 const SHOWN_AT = 0.05;
 
+/** beyond so many times, or so few, a ratio is only called that; common practice, no source */
+const FARTHEST = 1000;
+/** limits that lie so many times apart leave everything open; common practice, no source */
+const SAYS_NOTHING = 1000;
+
 /** What one more of it is, and where it would point to on the workbench. */
 const MEANING = {
 	'hub torque': { step: '10 Nm more at the hub', hint: 'ratchet: ring, pawls or toothed rings' },
@@ -55,12 +60,25 @@ export function factorWords(
 	if (kind !== 'fit' || ratio === null || lower === null || upper === null)
 		return { step: named, effect: WHY_NOT[kind === 'fit' ? 'too few' : kind], hint: null };
 	const shown = pValue !== null && pValue < SHOWN_AT;
-	const limits = `${formats.figure(ratio)} times as often (${formats.figure(lower)} to ${formats.figure(upper)})`;
+	const times = (value: number) => timesWords(value, formats);
+	const limits = `${times(ratio)} times as often (${times(lower)} to ${times(upper)})`;
+	if (!shown && upper / lower > SAYS_NOTHING)
+		return {
+			step: named,
+			effect: `these rides cannot tell: from ${times(lower)} to ${times(upper)} times as often`,
+			hint: null
+		};
 	return {
 		step: named,
 		effect: shown ? limits : `${limits}: not shown`,
 		hint: shown ? hint : null
 	};
+}
+
+/** a ratio of sizes that nobody rides: what lies beyond is not read digit by digit */
+function timesWords(value: number, formats: Formats): string {
+	if (value > FARTHEST) return `more than ${formats.number(FARTHEST)}`;
+	return value < 1 / FARTHEST ? `less than ${formats.number(1 / FARTHEST, 3)}` : formats.figure(value);
 }
 
 const WHY_NOT = {
