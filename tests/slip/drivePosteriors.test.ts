@@ -22,6 +22,7 @@ function stretch(seconds: number, changed: Record<number, { ratio?: number; powe
 			ratioSd: 0.012,
 			power: changed[t]?.power ?? 1,
 			powerSd: 0.15,
+			dipPower: changed[t]?.power ?? 1,
 			missing: false,
 			rpm: 60 * MPS * Math.exp(ratio),
 			mps: MPS
@@ -74,5 +75,15 @@ describe('drivePosteriors', () => {
 		const changed = Object.fromEntries([7, 8, 9, 10].map((t) => [t, { ratio: NaN, power: 0 }]));
 		const { chance } = drivePosteriors(15, stretch(15, changed), GEARS);
 		expect(chanceOf(chance, 8, COASTING)).toBeGreaterThan(0.9);
+	});
+
+	it('sees less of a slip where power does not come back', () => {
+		const show = (dipPower: number) => (t: number) => {
+			const second = stretch(15, { 7: { ratio: -1.41, power: 0.3 } })(t);
+			return t === 7 ? { ...second, dipPower } : second;
+		};
+		const slipChance = (dipPower: number) =>
+			chanceOf(drivePosteriors(15, show(dipPower), GEARS).chance, 7, SLIP);
+		expect(slipChance(1)).toBeLessThan(0.5 * slipChance(0.3));
 	});
 });

@@ -3,6 +3,7 @@ import { excessDeg, higherOf, lowerOf, type Candidate } from './findCandidates';
 import { explanationFeatures, gearFeatures, GEAR_FEATURES } from './gearFeatures';
 import { motionFeatures, MOTION_FEATURES } from './motionFeatures';
 import { stateFeatures, STATE_FEATURES } from './stateFeatures';
+import { peakFeatures, PEAK_FEATURES } from './peakFeatures';
 import { powerFeatures, POWER_FEATURES } from './powerFeatures';
 
 /** Where a candidate lies and what it is measured against. */
@@ -53,6 +54,7 @@ export const FEATURE_NAMES: readonly string[] = [
 	...PROFILE_FEATURES,
 	...POWER_FEATURES,
 	...MOTION_FEATURES,
+	...PEAK_FEATURES,
 	...GEAR_FEATURES,
 	...STATE_FEATURES
 ];
@@ -60,7 +62,7 @@ export const FEATURE_NAMES: readonly string[] = [
 /** Puts a candidate in its place: peak second and engaged ratios around it. */
 export function placeCandidate(context: RideContext, candidate: Candidate): Placed {
 	const { justBefore, justAfter, after3 } = context.base;
-	const high = higherOf(justBefore[candidate.from], justAfter[candidate.to]);
+	const high = candidate.reference ?? higherOf(justBefore[candidate.from], justAfter[candidate.to]);
 	const low = lowerOf(justBefore[candidate.from], after3[candidate.to]);
 	let peak = candidate.from;
 	let most = excessDeg(context.signals, peak, peak, high);
@@ -129,6 +131,7 @@ export function quickFeatures(context: RideContext, placed: Placed): number[] {
 	for (let k = PROFILE_FROM; k <= PROFILE_TO; k++) out.push(ratioExcess(context, peak + k, high));
 	powerFeatures(context, placed, out);
 	motionFeatures(context, placed, out);
+	peakFeatures(context, placed, out);
 	gearFeatures(context, placed, out);
 	return out;
 }

@@ -17,6 +17,8 @@ export interface SecondShown {
 	ratioSd: number;
 	/** power against the power of the seconds around; NaN without power */
 	power: number;
+	/** the same, or power against the lower of its two sides where that is more: in a slip it comes back */
+	dipPower: number;
 	/** expected scatter of ln power */
 	powerSd: number;
 	/** nothing was recorded */
@@ -84,20 +86,22 @@ export function driveEmissions(shown: SecondShown, gears: Float64Array, out: Flo
 const densities = new Float64Array(STATES);
 
 /** Densities of the power share by state; all 1 where power is not known. */
-function powerDensities({ power, powerSd }: SecondShown): Float64Array {
+function powerDensities({ power, powerSd, dipPower }: SecondShown): Float64Array {
 	if (Number.isNaN(power)) return densities.fill(1);
 	const share = Math.max(LEAST_POWER, Math.min(MOST_POWER, power));
 	const z = Math.log(share) / powerSd;
 	const spread = 1 + (z * z) / 3;
 	const kept = T3 / (powerSd * share * spread * spread);
 	const collapsed = share < 1 ? 2 * (1 - share) : 0;
+	const dip = Math.max(LEAST_POWER, Math.min(MOST_POWER, dipPower === dipPower ? dipPower : power));
+	const gone = dip < 1 ? 2 * (1 - dip) : 0;
 	const anything = share < 1.5 ? 0.6 : 0.06;
 	densities[DRIVING] = kept + 0.005;
 	densities[SETTLING] = 0.6 * kept + 0.4 * (share > 0.35 ? anything : 0.15);
 	densities[RING_CHANGED] = densities[SETTLING];
 	densities[COASTING] = (share < 0.3 ? 2.8 : 0) + 0.1 * anything;
 	densities[PICKING_UP] = anything;
-	densities[SLIP] = 0.12 * kept + 0.82 * collapsed + 0.06 * anything;
+	densities[SLIP] = 0.06 * kept + 0.88 * gone + 0.06 * anything;
 	densities[AFTER_SLIP] = 0.1 * kept + 0.84 * collapsed + 0.06 * anything;
 	return densities;
 }

@@ -10,13 +10,15 @@ export interface Candidate {
 	readonly carefulDeg: number;
 	/** crank degrees beyond the engaged ratio that explains fewer of them */
 	readonly generousDeg: number;
+	/** ln(crank turns per metre) of the higher side of a narrow peak, where it is measured against that (withPeaks) */
+	readonly reference?: number;
 }
 
 const LONGEST_S = 3;
 /** Below these nothing is looked at: far under what a 1 Hz recording can show. */
 const LEAST_CAREFUL_DEG = 16;
 const LEAST_GENEROUS_DEG = 50;
-const TURNING_RPM = 20;
+export const TURNING_RPM = 20;
 
 /**
  * Finds the stretches of one to four seconds in which the crank gained on the wheel.

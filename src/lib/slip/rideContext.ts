@@ -13,6 +13,7 @@ import { localPowerNoise } from './localPowerNoise';
 import { sideMean } from './sideMean';
 import { rideDips, type RideDips } from './rideDips';
 import { rideResponse, type RideResponse } from './rideResponse';
+import { withPeaks } from './withPeaks';
 
 /** Everything that is learned of one ride before any excess is judged. */
 export interface RideContext {
@@ -54,7 +55,7 @@ export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext
 	const ratios = learnRatios(signals);
 	const recordedRatios = learnRecordedRatios(signals);
 	const named = nameGears(ratios, bike);
-	const candidates = findCandidates(signals, base);
+	const candidates = withPeaks(signals, findCandidates(signals, base));
 	const { powerW } = signals.grid;
 	return {
 		signals,

@@ -1,6 +1,7 @@
 import type { Placed } from './candidateFeatures';
 import { AFTER_SLIP, COASTING, PICKING_UP, RING_CHANGED, SETTLING, SLIP, STATES } from './driveModel';
 import { drivePosteriors } from './drivePosteriors';
+import { filledUp } from './filledUp';
 import { gearsNear } from './explainByGears';
 import type { RideContext } from './rideContext';
 
@@ -68,7 +69,16 @@ function secondsShown(context: RideContext, start: number) {
 	const { signals, powerAround } = context;
 	const { speedMps, logRatio } = signals;
 	const { cadenceRpm, powerW } = signals.grid;
-	const shown = { ratio: NaN, ratioSd: 0, power: NaN, powerSd: 0, missing: false, rpm: NaN, mps: NaN };
+	const shown = {
+		ratio: NaN,
+		ratioSd: 0,
+		power: NaN,
+		powerSd: 0,
+		dipPower: NaN,
+		missing: false,
+		rpm: NaN,
+		mps: NaN
+	};
 	return (second: number) => {
 		const t = start + second;
 		const rpm = cadenceRpm[t];
@@ -86,6 +96,7 @@ function secondsShown(context: RideContext, start: number) {
 		shown.ratioSd = Math.hypot(0.9 * context.noise[t], ROUNDING_RPM / rpm, LEAST_SD, apart);
 		const around = powerAround[t] > 0 ? powerAround[t] : context.usualPowerW;
 		shown.power = powerW[t] / Math.max(LEAST_USUAL_W, around);
+		shown.dipPower = Math.max(shown.power, powerW[t] / Math.max(LEAST_USUAL_W, filledUp(powerW, 4, t)));
 		shown.powerSd = Math.max(0.1, Math.min(0.5, 1.2 * context.powerNoise[t]));
 		return shown;
 	};

@@ -54,7 +54,7 @@ function places(records: Records): { pressing: number[]; steady: number[]; chang
 
 /**
  * Puts slips into a ride that had none: the crank gains an angle within 0.1 to 1.2 s, power collapses and comes
- * back over one to four seconds, the wheel sags by the drive that it lost.
+ * back over one to four seconds once the rider presses again, the wheel slows by the drive that it lost.
  *
  * @param ride a healthy ride
  * @param everyS mean time between slips, s of pressing
@@ -96,28 +96,64 @@ function putSlip(records: Records, i: number, chance: Random): TrueEvent {
 	const width = chance.chance(0.6) ? 1 : chance.between(1, 2);
 	const cadenceLag = chance.chance(0.75) ? 0 : 1;
 	const powerLag = chance.chance(0.7) ? 0 : chance.chance(0.8) ? 1 : -1;
-	const lost = chance.chance(0.08) ? chance.between(0, 0.3) : chance.between(0.35, 1);
-	const recovery = chance.between(0.35, 1);
-	const recoversIn = 1 + Math.floor(chance.between(0, 3.2));
-	const pressure = watts[i];
-	for (let k = 0; k < 6; k++) {
+	const loss = drawLoss(chance, onset, lastsS, watts[i] >= 0 ? watts[i] : 150);
+	for (let k = 0; k < RECORDS; k++) {
 		// share of the gained angle that falls into this record: the sensor means over `width` seconds
 		const share = overlap(onset, lastsS, k, width) / lastsS / width;
 		const at = i + k + cadenceLag;
 		if (at < rpm.length && rpm[at] > 0) rpm[at] = Math.round(rpm[at] + (crankDeg * share) / 6);
-		const idle = Math.min(1, overlap(onset, lastsS + 0.25, k, width) / width);
+		const without = shareWithout(loss, k, width, chance);
 		const atPower = i + k + powerLag;
-		if (!(watts[atPower] >= 0)) continue;
-		if (idle > 0) watts[atPower] = Math.round(watts[atPower] * (1 - lost * Math.min(1, idle + 0.15)));
-		else if (k > onset + lastsS && k <= onset + lastsS + recoversIn) {
-			watts[atPower] = Math.round(watts[atPower] * (1 - (1 - recovery) * chance.between(0.3, 1)));
-		}
+		if (without > 0 && watts[atPower] >= 0) watts[atPower] = Math.round(watts[atPower] * (1 - without));
+		const { shows, pressedW, massKg } = loss;
+		loss.sagMps = 0.85 * loss.sagMps + (shows * without * pressedW) / (massKg * Math.max(2, mps[i]));
+		slow(mps, i + k, loss.sagMps);
 	}
-	// drive lost for the time of the slip slows some 85 kg
-	const sag = ((Number.isNaN(pressure) ? 150 : pressure) / (85 * Math.max(2, mps[i]))) * lastsS * lost;
-	for (let k = 0; k < 5 && i + k < mps.length; k++)
-		mps[i + k] -= sag * Math.min(1, k + 1 - onset) * (1 - k / 5);
+	for (let k = RECORDS; k < 2 * RECORDS; k++) slow(mps, i + k, (loss.sagMps *= 0.7));
 	return { t0: timeS[i] + onset * 0.999, t1: timeS[i] + onset + lastsS, kind: 'slip', crankDeg };
+}
+
+/** So many records from the first on show a slip in cadence and power. */
+const RECORDS = 8;
+
+/** How the drive is lost in one slip and comes back. */
+interface Loss {
+	readonly onset: number;
+	/** share of the power that is gone while nothing drives */
+	readonly lost: number;
+	/** the slip itself and until the rider presses again, s */
+	readonly idleS: number;
+	readonly recovery: number;
+	readonly recoversInS: number;
+	readonly pressedW: number;
+	readonly massKg: number;
+	/** share of what the wheel loses that this recording shows */
+	readonly shows: number;
+	sagMps: number;
+}
+
+function drawLoss(chance: Random, onset: number, lastsS: number, pressedW: number): Loss {
+	const lost = chance.chance(0.05) ? chance.between(0, 0.3) : chance.between(0.5, 1);
+	const idleS = lastsS + chance.between(0.1, 0.7);
+	const recovery = chance.between(0.35, 1);
+	const recoversInS = 1 + Math.floor(chance.between(0, 3.2));
+	const massKg = chance.between(70, 105);
+	// some recordings hardly show what the wheel loses
+	const shows = chance.chance(0.6) ? chance.between(0.5, 1) : chance.between(0, 0.3);
+	return { onset, lost, idleS, recovery, recoversInS, pressedW, massKg, shows, sagMps: 0 };
+}
+
+/** Share of the power that is missing in the record `k` seconds after the first. */
+function shareWithout(loss: Loss, k: number, width: number, chance: Random): number {
+	const { onset, lost, idleS, recovery, recoversInS } = loss;
+	const idle = Math.min(1, overlap(onset, idleS, k, width) / width);
+	if (idle > 0) return lost * Math.min(1, idle + 0.1);
+	const returning = k > onset + idleS && k <= onset + idleS + recoversInS;
+	return returning ? (1 - recovery) * chance.between(0.3, 1) : 0;
+}
+
+function slow(mps: Float64Array, at: number, byMps: number): void {
+	if (at < mps.length) mps[at] = Math.max(0, mps[at] - byMps);
 }
 
 /** Length of what [onset, onset + lasts] and the window of `width` seconds ending at k + 1 have in common. */

@@ -21,7 +21,17 @@ const RISING = [
 	'power lost in power noise',
 	'power lost at peak in power noise',
 	'log odds of the slip state',
-	'deg at peak in dips of the ride'
+	'deg at peak in dips of the ride',
+	'deg of a peak of one second',
+	'deg of a peak of two seconds',
+	'deg of a peak of three seconds',
+	'power dip at peak',
+	'deepest power dip near',
+	'deepest power dip in power noise',
+	'torque dip at peak',
+	'deepest torque dip near',
+	'deg against every recorded ratio near',
+	'peak second against recorded ratios near'
 ];
 /** ... and more of these never makes one more likely. */
 const FALLING = [
