@@ -4,6 +4,7 @@ import ObservedShare from '$lib/charts/ObservedShare.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
+import SmallCurve from '$lib/charts/SmallCurve.svelte';
 import { createFormats } from '$lib/ui/formats';
 import { svgOf } from './svgOf';
 
@@ -189,5 +190,41 @@ describe('CumulativeCurve', () => {
 		expect(Number(wide[1])).toBeCloseTo(44 + 320 / 3, 0);
 		expect(Number(wide[2])).toBeCloseTo(320 / 3, 0);
 		expect(drawn([])).not.toContain('unwatched-hatch');
+	});
+});
+
+describe('SmallCurve', () => {
+	it('steps up at each slip, runs flat to its end, and says the number there', () => {
+		const svg = svgOf(SmallCurve, {
+			label: 'Mean slips',
+			steps: [
+				{ atM: 50_000, value: 1 },
+				{ atM: 100_000, value: 2 }
+			],
+			endM: 200_000,
+			scale: { km: 200, slips: 2 },
+			formats
+		});
+		expect(svg).toContain('d="M1,42H37.5V23H74V4H147"');
+		expect(svg).toContain('aria-label="Mean slips: 2.0 by 200 km"');
+	});
+});
+
+describe('names in a chart', () => {
+	it('are cut where there is no room for them', () => {
+		const line = {
+			key: '1',
+			build: 'Retrofit of the second batch with stiff springs and a ring of 72 teeth',
+			wheel: 'Touring wheel of the second pair',
+			dash: 0,
+			endM: 90_000,
+			observed: [],
+			slips: []
+		};
+		const svg = svgOf(SlipsOverDistance, { lines: [line], width: 340, formats });
+		expect(svg).toMatch(/>Retrofit of the second batch with[^<]*…</);
+		expect(svgOf(SlipsOverDistance, { lines: [line], width: 1200, formats })).toContain(
+			`${line.build} · ${line.wheel}</text>`
+		);
 	});
 });

@@ -122,7 +122,7 @@ describe('installExample', () => {
 		await installExample(test.ledger, test.actor);
 		expect(exampleState(test.ledger)).toEqual({ installed: true, ridesReady: 1, ridesTotal: 3 });
 		expect(programmeRows(test.ledger)).toMatchObject([
-			{ name: 'Original', description: 'as made ring: 24.', example: true, state: 'in test' },
+			{ name: 'Original', description: 'as made Ring: 24.', example: true, state: 'in test' },
 			{ name: 'Retrofit', example: true }
 		]);
 		expect(listPeople(test.ledger).map(({ code }) => code)).toEqual(['P1', 'R1']);

@@ -82,7 +82,12 @@ function addHardware(ledger: Ledger, actor: Actor, programme: Programme): Exampl
 			)
 		);
 	for (const { id, name, description, stepHubDeg, parts } of programme.builds) {
-		const whole = [description, ...(parts ?? []).map(({ part, detail }) => `${part}: ${detail}.`)].join(' ');
+		const whole = [
+			description,
+			...(parts ?? []).map(
+				({ part, detail }) => `${part.charAt(0).toUpperCase()}${part.slice(1)}: ${detail}.`
+			)
+		].join(' ');
 		const options = { example: true, state: 'in test' } as const;
 		builds.set(
 			id,
