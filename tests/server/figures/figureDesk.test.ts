@@ -114,7 +114,7 @@ describe('FigureDesk', () => {
 		await comesIn(4);
 		const older = await show(AT_ONCE);
 		expect([countsOf(older), older.since?.rides]).toEqual([[[1, 0]], 2]);
-		await expect.poll(async () => countsOf(await show(AT_ONCE))).toEqual([[3, 0]]);
+		await expect.poll(async () => countsOf(await show(AT_ONCE)), { timeout: 20_000 }).toEqual([[3, 0]]);
 		expect((await show(AT_ONCE)).since).toBeNull();
 	});
 
