@@ -122,7 +122,7 @@ describe('figures of many rides', () => {
 		const before = readerPid()!;
 		process.kill(before, 'SIGKILL');
 		expect(await page('/compare?unit=episodes&now=1')).toContain('per 100');
-		await expect.poll(readerPid).not.toBe(before);
+		await expect.poll(readerPid, { timeout: 20_000 }).not.toBe(before);
 		expect(readerPid()).not.toBeNull();
 	});
 
@@ -130,6 +130,6 @@ describe('figures of many rides', () => {
 		expect(readerPid()).not.toBeNull();
 		ledger.close();
 		expect(await server.stop()).toBe(0);
-		await expect.poll(readerPid).toBeNull();
+		await expect.poll(readerPid, { timeout: 20_000 }).toBeNull();
 	});
 });
