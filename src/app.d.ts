@@ -1,10 +1,14 @@
-import type { Actor } from '$lib/server';
+import type { Asking } from '$lib/server';
 
 declare global {
 	namespace App {
-		interface Locals {
-			/** who is asking; null until a name was chosen on this browser */
-			actor: Actor | null;
+		interface Locals extends Asking {
+			/** people have to sign in, because the server can be reached from elsewhere */
+			guarded: boolean;
+			/** browsers reach it over https */
+			secure: boolean;
+			/** address of whoever asks */
+			client: string;
 		}
 		interface Error {
 			message: string;

@@ -3,17 +3,18 @@ import {
 	comesFromUs,
 	getLedger,
 	hostAnswer,
+	isGuarded,
+	isLoopbackAddress,
 	log,
+	mayTouch,
 	mayUse,
-	PERSON_COOKIE,
-	personOfToken,
-	actorOf,
 	startWebRunner,
 	stopFigures,
-	stopWebRunner
+	stopWebRunner,
+	whoAsks
 } from '$lib/server';
 import { building, dev } from '$app/environment';
-import { redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
+import { error, redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
 import { randomUUID } from 'node:crypto';
 
 export const init: ServerInit = () => {
@@ -32,8 +33,15 @@ export const init: ServerInit = () => {
 
 export const handle: Handle = async ({ event, resolve }) => {
 	const { request, route, url, cookies, locals } = event;
+	if (building) return resolve(event);
 	// null on the development server, which chooses its own port
 	const origin = dev ? null : (process.env.ORIGIN ?? null);
+	const guarded = isGuarded(process.env, dev);
+	locals.guarded = guarded;
+	locals.secure = origin?.startsWith('https:') ?? false;
+	locals.client = event.getClientAddress();
+	if (!guarded && !isLoopbackAddress(locals.client))
+		return refuse(421, 'This Slip Ledger is open on its own machine only.');
 	const host = hostAnswer(request.headers.get('host'), origin);
 	if (host === 'foreign')
 		return refuse(
@@ -47,25 +55,36 @@ export const handle: Handle = async ({ event, resolve }) => {
 		return refuse(403, 'This request came from a page that is not of this Slip Ledger.');
 
 	// who shows no token is nobody, also while the ledger cannot be read
-	const token = building ? undefined : cookies.get(PERSON_COOKIE);
-	const person = token ? personOfToken(getLedger(), token) : null;
-	locals.actor = person && actorOf(person);
-	const answer = mayUse(route.id, request.method, person?.role ?? null);
-	if (answer === 'not allowed') return refuse(403, 'Your role does not allow this.');
+	const asking = whoAsks(getLedger, guarded, locals.secure, (name) => cookies.get(name));
+	Object.assign(locals, asking);
+	const answer = mayUse(route.id, request.method, asking.actor?.role ?? null, guarded);
+	const isPage = reads && (event.isDataRequest || wantsPage(request));
+	if (isPage && route.id === '/' && asking.actor?.role === 'rider') redirect(303, '/own');
+	if (answer === 'allowed' && !mayTouch(getLedger, asking.actor, route.id, event.params)) {
+		// whether there is such a ride is nobody's business either
+		if (isPage) error(404, 'There is no such page.');
+		return refuse(404, 'There is nothing of yours under this address.');
+	}
+	if (answer === 'not allowed') {
+		if (isPage) error(403, 'Your role does not allow this page.');
+		return refuse(403, 'Your role does not allow this.');
+	}
 	if (answer === 'choose a name') {
-		const isPage = reads && (event.isDataRequest || wantsPage(request));
-		if (isPage) redirect(303, '/welcome');
-		return refuse(401, 'Choose your name first: open /welcome.');
+		if (isPage) redirect(303, guarded ? `/sign-in?to=${encodeURIComponent(url.pathname)}` : '/welcome');
+		return refuse(401, guarded ? 'Sign in first.' : 'Choose your name first: open /welcome.');
 	}
 
 	const response = await resolve(event);
 	response.headers.set('x-content-type-options', 'nosniff');
 	response.headers.set('referrer-policy', 'same-origin');
-	response.headers.set('cross-origin-opener-policy', 'same-origin');
+	// browsers heed it on this machine and over https alone, and complain elsewhere
+	if (!guarded || locals.secure) response.headers.set('cross-origin-opener-policy', 'same-origin');
 	response.headers.set('cross-origin-resource-policy', 'same-origin');
+	// what one person saw must not come back to the next at the same machine
+	if (guarded && !response.headers.has('cache-control'))
+		response.headers.set('cache-control', 'private, no-store');
 	return response;
 };
-
 /** The log has everything; the page gets a sentence and a reference to find it there. */
 export const handleError: HandleServerError = ({ error, event, status, message }) => {
 	if (status === 404) return { message: 'There is no such page.' };

@@ -1,5 +1,16 @@
 import { createServer, type RequestListener, type Server } from 'node:http';
-import { LedgerRefusal, log, logLevel, openLedger, readConfig, type Config } from '$lib/server';
+import {
+	CLIENT_HEADER,
+	frontDoor,
+	LedgerRefusal,
+	log,
+	logLevel,
+	openLedger,
+	ownerHasPassword,
+	readConfig,
+	serverAddress,
+	type Config
+} from '$lib/server';
 
 /** the largest request body; uploads come in pieces and state their own, smaller, limit */
 const BODY_SIZE_LIMIT = '16M';
@@ -28,21 +39,39 @@ async function serve(config: Config): Promise<void> {
 	};
 	const server = createServer((request, response) => answer(request, response));
 	const port = await listen(server, config);
-	const origin = `http://${config.host.includes(':') ? `[${config.host}]` : config.host}:${port}`;
-
-	openLedger(config.dataFolder, { migrate: true }).close();
+	const address = serverAddress(config, port);
+	openAndLookForOwner(config.dataFolder, address.guarded);
 	Object.assign(process.env, {
-		ORIGIN: origin,
+		ORIGIN: address.origin,
+		SLIP_LEDGER_SIGN_IN: address.guarded ? 'needed' : 'not needed',
+		ADDRESS_HEADER: CLIENT_HEADER,
 		BODY_SIZE_LIMIT,
 		HOST: config.host,
 		PORT: String(port),
 		SLIP_LEDGER_DATA: config.dataFolder
 	});
 	const { handler } = (await import(/* @vite-ignore */ HANDLER)) as { handler: RequestListener };
-	answer = handler;
+	answer = frontDoor(address, config.proxies, handler);
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop(server, signal));
 	log.info('server open', { port });
-	process.stdout.write(`Slip Ledger is open at ${origin} (ledger in ${config.dataFolder})\n`);
+	process.stdout.write(`Slip Ledger is open at ${address.origin} (ledger in ${config.dataFolder})\n`);
+}
+
+/**
+ * Brings the ledger to this program's layout. Where others reach the server, an owner must be able to come in
+ * and let them in.
+ */
+function openAndLookForOwner(dataFolder: string, guarded: boolean): void {
+	const ledger = openLedger(dataFolder, { migrate: true });
+	try {
+		if (guarded && !ownerHasPassword(ledger))
+			throw new LedgerRefusal(
+				'no-password',
+				'Other machines could reach this server, and no owner has a password yet. Set one first: npm run access -- set-password "NAME OF THE OWNER"'
+			);
+	} finally {
+		ledger.close();
+	}
 }
 
 function listen(server: Server, config: Config): Promise<number> {

@@ -3,7 +3,7 @@ import { LedgerRefusal, type Actor } from '$lib/server';
 
 /** Who is asking; the hooks send pages without one to /welcome, an action without one is refused. */
 export function actorOf(locals: App.Locals): Actor {
-	if (!locals.actor) error(401, 'Choose your name first: open /welcome.');
+	if (!locals.actor) error(401, locals.guarded ? 'Sign in first.' : 'Choose your name first: open /welcome.');
 	return locals.actor;
 }
 

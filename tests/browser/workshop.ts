@@ -136,7 +136,11 @@ async function visit(browser: Browser, origin: string, screen: Screen): Promise<
 		deviceScaleFactor: screen.density ?? 1,
 		reducedMotion: 'reduce'
 	});
-	const page = await context.newPage();
+	return watch(await context.newPage(), context, origin);
+}
+
+/** Remembers of a page what must not happen, from now on. */
+export function watch(page: Page, context: BrowserContext, origin: string): Visit {
 	const complaints: string[] = [];
 	page.on('console', (message) => {
 		// a violation of the content security policy is reported as a console error as well

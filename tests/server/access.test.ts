@@ -35,28 +35,42 @@ describe('the roles of routes', () => {
 		expect(Object.keys(ROUTE_ROLES).sort()).toEqual(routeIds().sort());
 	});
 
-	it('let only the welcome page be written to by somebody without a name', () => {
-		const open = Object.keys(ROUTE_ROLES).filter((id) => mayUse(id, 'POST', null) === 'allowed');
-		expect(open).toEqual(['/welcome']);
+	it('let nobody without a name write but to where names are chosen or shown', () => {
+		const open = (guarded: boolean) =>
+			Object.keys(ROUTE_ROLES).filter((id) => mayUse(id, 'POST', null, guarded) === 'allowed');
+		const doors = ['/sign-in', '/sign-out', '/set-password', '/come'];
+		expect(open(false)).toEqual(['/welcome', ...doors]);
+		expect(open(true)).toEqual(doors);
+	});
+
+	it('let nobody read anything from elsewhere but the doors and what a watcher asks', () => {
+		const open = Object.keys(ROUTE_ROLES).filter((id) => mayUse(id, 'GET', null, true) === 'allowed');
+		expect(open).toEqual(['/sign-in', '/sign-out', '/set-password', '/come', '/ready.json', '/health.json']);
+		expect(mayUse('/method', 'GET', null, true)).toBe('choose a name');
+		expect(mayUse('/method', 'GET', 'rider', true)).toBe('allowed');
+		// the first steps choose any name: from elsewhere they are the owner's
+		expect(mayUse('/welcome', 'POST', 'engineer', true)).toBe('not allowed');
 	});
 
 	it('refuse what they do not name, whatever the role', () => {
-		expect(mayUse('/secret', 'GET', 'owner')).toBe('not allowed');
-		expect(mayUse('constructor', 'GET', 'owner')).toBe('not allowed');
-		expect(mayUse(null, 'GET', 'owner')).toBe('no such route');
+		expect(mayUse('/secret', 'GET', 'owner', false)).toBe('not allowed');
+		expect(mayUse('constructor', 'GET', 'owner', false)).toBe('not allowed');
+		expect(mayUse(null, 'GET', 'owner', false)).toBe('no such route');
 	});
 
-	it('let riders hand in and read, and leave the hardware to engineers', () => {
-		expect(mayUse('/uploads', 'POST', 'rider')).toBe('allowed');
-		expect(mayUse('/wheels', 'GET', 'rider')).toBe('allowed');
-		expect(mayUse('/wheels', 'POST', 'rider')).toBe('not allowed');
-		expect(mayUse('/wheels', 'POST', 'engineer')).toBe('allowed');
-		expect(mayUse('/wheels', 'GET', null)).toBe('choose a name');
+	it('let riders hand in and see their own, and leave the rest to engineers', () => {
+		expect(mayUse('/uploads', 'POST', 'rider', false)).toBe('allowed');
+		expect(mayUse('/own', 'GET', 'rider', false)).toBe('allowed');
+		expect(mayUse('/wheels', 'GET', 'rider', false)).toBe('not allowed');
+		expect(mayUse('/wheels', 'GET', 'engineer', false)).toBe('allowed');
+		expect(mayUse('/wheels', 'POST', 'rider', false)).toBe('not allowed');
+		expect(mayUse('/wheels', 'POST', 'engineer', false)).toBe('allowed');
+		expect(mayUse('/wheels', 'GET', null, false)).toBe('choose a name');
 	});
 
 	it('take every method but GET and HEAD for a write', () => {
 		for (const method of ['POST', 'PUT', 'PATCH', 'DELETE', 'OPTIONS', 'get'])
-			expect(mayUse('/settings', method, 'rider')).toBe('not allowed');
+			expect(mayUse('/settings', method, 'rider', false)).toBe('not allowed');
 	});
 });
 
@@ -95,6 +109,13 @@ describe('hostAnswer', () => {
 	it('knows that a browser leaves port 80 out', () => {
 		expect(hostAnswer('127.0.0.1', 'http://127.0.0.1')).toBe('ours');
 		expect(hostAnswer('127.0.0.1:80', 'http://127.0.0.1:80')).toBe('ours');
+	});
+
+	it('knows that a browser leaves port 443 out behind https', () => {
+		expect(hostAnswer('ledger.example', 'https://ledger.example')).toBe('ours');
+		expect(hostAnswer('ledger.example:443', 'https://ledger.example')).toBe('ours');
+		expect(hostAnswer('ledger.example:80', 'https://ledger.example')).toBe('foreign');
+		expect(hostAnswer('other.example', 'https://ledger.example')).toBe('foreign');
 	});
 
 	it('minds the name only where the port is not known (development)', () => {

@@ -1,6 +1,6 @@
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { readConfig, splitFlags } from '$lib/server';
+import { readConfig, serverAddress, splitFlags } from '$lib/server';
 
 describe('readConfig', () => {
 	it('has defaults that listen on this machine only', () => {
@@ -8,7 +8,8 @@ describe('readConfig', () => {
 			dataFolder: resolve('data'),
 			host: '127.0.0.1',
 			port: 4710,
-			origin: 'http://127.0.0.1:4710'
+			address: null,
+			proxies: []
 		});
 	});
 
@@ -17,8 +18,7 @@ describe('readConfig', () => {
 		expect(readConfig(env, [])).toMatchObject({ dataFolder: '/tmp/a', port: 4000 });
 		expect(readConfig(env, ['--port', '4001', '--data=/tmp/b'])).toMatchObject({
 			dataFolder: '/tmp/b',
-			port: 4001,
-			origin: 'http://127.0.0.1:4001'
+			port: 4001
 		});
 	});
 
@@ -26,25 +26,67 @@ describe('readConfig', () => {
 		expect(readConfig({ PORT: '', HOST: '', SLIP_LEDGER_DATA: '' }, [])).toEqual(readConfig({}, []));
 	});
 
-	it.each(['0.0.0.0', '192.168.1.4', '::', 'workshop.example', '127.0.0.1.example'])(
-		'refuses the address %s: whoever reaches the server may write',
-		(host) => {
-			expect(() => readConfig({}, ['--host', host])).toThrow(
-				expect.objectContaining({ code: 'address-not-allowed' })
-			);
-			expect(() => readConfig({ HOST: host }, [])).toThrow();
-		}
-	);
+	it.each(['a b', 'x/y', 'http://x', ''])('refuses the address "%s" to listen on', (host) => {
+		expect(() => readConfig({}, [`--host=${host}`])).toThrow(
+			expect.objectContaining({ code: 'wrong-setting' })
+		);
+	});
 
-	it('takes every loopback address and writes its origin as a browser does', () => {
-		expect(readConfig({}, ['--host', '::1']).origin).toBe('http://[::1]:4710');
-		expect(readConfig({}, ['--host', '127.0.0.2']).origin).toBe('http://127.0.0.2:4710');
+	it('takes the address of browsers without a path, since pages cannot lie under one', () => {
+		const address = (text: string) => readConfig({ SLIP_LEDGER_ADDRESS: text }, []).address;
+		expect(address('')).toBeNull();
+		expect(address('https://Ledger.example.org/')).toBe('https://ledger.example.org');
+		expect(address('http://192.168.1.5:4710')).toBe('http://192.168.1.5:4710');
+		expect(() => address('https://example.org/ledger')).toThrow('a name of its own');
+		for (const wrong of ['ledger.example.org', 'ftp://x.example', 'https://a:b@x.example', 'https://x/?a'])
+			expect(() => address(wrong)).toThrow(expect.objectContaining({ code: 'wrong-setting' }));
+	});
+
+	it('takes proxies as addresses and networks', () => {
+		const proxies = (text: string) => readConfig({}, ['--proxy', text]).proxies;
+		expect(proxies('127.0.0.1, 10.0.0.0/8,::1')).toEqual(['127.0.0.1', '10.0.0.0/8', '::1']);
+		for (const wrong of ['proxy.example', '10.0.0.0/33', '10.0.0.0/0', '1.2.3', '10.0.0.0/8/8'])
+			expect(() => proxies(wrong)).toThrow(expect.objectContaining({ code: 'wrong-setting' }));
 	});
 
 	it.each(['x', '-1', '65536', '80.5', ''])('refuses the port "%s"', (port) => {
 		expect(() => readConfig({}, [`--port=${port}`])).toThrow(
 			expect.objectContaining({ code: 'wrong-setting' })
 		);
+	});
+});
+
+describe('serverAddress', () => {
+	const of = (...argv: string[]) => serverAddress(readConfig({}, argv), 4710);
+
+	it('asks nobody to sign in on loopback addresses, and writes the origin as a browser does', () => {
+		expect(of()).toEqual({ origin: 'http://127.0.0.1:4710', guarded: false });
+		expect(of('--host', '::1')).toEqual({ origin: 'http://[::1]:4710', guarded: false });
+		expect(of('--host', '[::1]').origin).toBe('http://[::1]:4710');
+		expect(of('--host', '127.0.0.2').guarded).toBe(false);
+		expect(of('--host', 'localhost').guarded).toBe(false);
+	});
+
+	it.each([
+		['--host', '192.168.1.4'],
+		['--host', 'workshop.example'],
+		['--host', '127.0.0.1.example'],
+		['--host', '::2'],
+		// listens here, but is known elsewhere or stands behind a proxy
+		['--address', 'https://ledger.example.org'],
+		['--proxy', '127.0.0.1']
+	])('has everybody sign in with %s %s', (...argv) => {
+		expect(of(...argv).guarded).toBe(true);
+	});
+
+	it('wants to be told its name when it listens everywhere', () => {
+		for (const host of ['0.0.0.0', '::'])
+			expect(() => of('--host', host)).toThrow(expect.objectContaining({ code: 'address-not-allowed' }));
+		expect(of('--host', '0.0.0.0', '--address', 'http://192.168.1.5:4710')).toEqual({
+			origin: 'http://192.168.1.5:4710',
+			guarded: true
+		});
+		expect(of('--host', '0.0.0.0', '--address', 'http://127.0.0.1:4710').guarded).toBe(true);
 	});
 });
 

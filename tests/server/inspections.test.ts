@@ -142,6 +142,7 @@ describe('an inspection', () => {
 		expect(inspectionView(ledger, wheelId, id)).toMatchObject({ withdrawnReason: 'another wheel' });
 		expect(() => correctInspection(ledger, actor, id, inspection(4, [height(1)]), 2)).toThrow('withdrawn');
 		expect(inspectionView(ledger, wheelId, 99)).toBeNull();
+		expect(inspectionView(ledger, wheelId + 99, id)).toBeNull();
 	});
 });
 

@@ -76,6 +76,36 @@ export { appendToUpload, createUpload, finishUpload, uploadOffset } from './stor
 export { answerJson } from './access/answerJson';
 export { comesFromUs, hostAnswer } from './access/hostAnswer';
 export { PERSON_COOKIE, personOfToken, personToken } from './access/personToken';
+export { accessSettings, setAccessSettings, type AccessSettings } from './access/accessSettings';
+export { CLIENT_HEADER, frontDoor } from './access/frontDoor';
+export { isLoopbackAddress } from './access/isLoopback';
+export { findLink, makeLink, PASSWORD_LINK_MINUTES, withdrawLink, type LinkPurpose } from './access/links';
+export { accessView, type AccessView, type PersonAccess } from './access/accessView';
+export { mayTouch } from './access/mayTouch';
+export { qrDrawing, type QrDrawing } from './access/qrDrawing';
+export { FELT_WITHIN_S, recordFeltSlip, takeBackFeltSlip, type FeltSlipView } from './marks/feltSlips';
+export { ownRide, ownRides, ownsRide, type OwnEvent, type OwnRide } from './rides/ownRides';
+export { hintsFrom, ownImports, ownsUpload, ownWheels } from './store/ownUploads';
+export { endAccess } from './access/removeAccess';
+export { serverAddress, type ServerAddress } from './access/serverAddress';
+export { SHORTEST_PASSWORD } from './access/passwordRule';
+export {
+	changePassword,
+	ownerHasPassword,
+	removePassword,
+	setPassword,
+	setPasswordByLink
+} from './access/setPassword';
+export {
+	endPasswordSessions,
+	endSession,
+	openSession,
+	sessionsOf,
+	type Device,
+	type SessionView
+} from './access/sessions';
+export { comeInByLink, signIn, type Opened } from './access/signIn';
+export { isGuarded, sessionCookie, whoAsks, type Asking } from './access/whoAsks';
 export { bodyPieces, readJsonObject } from './access/readBody';
 export { mayUse, ROUTE_ROLES } from './access/routeRoles';
 export { log, logLevel } from './log/log';

@@ -17,7 +17,9 @@ export type LedgerRefusalCode =
 	| 'disk-full'
 	| 'wrong-offset'
 	| 'incomplete'
-	| 'not-allowed';
+	| 'not-allowed'
+	| 'too-many'
+	| 'no-password';
 
 /**
  * Thrown by the functions of src/lib/server when a request cannot be met. The sentence is meant for the

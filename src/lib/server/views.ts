@@ -7,6 +7,7 @@ import type { RecordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning, SpeedSource } from '$lib/ride/ride';
 import type { RiderMarkCounts } from '$lib/slip/riderMarkCounts';
 import type { IncidentCounts } from './hardware/incidentsView';
+import type { FeltSlipView } from './marks/feltSlips';
 
 export type Instant = string;
 
@@ -90,6 +91,8 @@ export interface RideRow {
 	needs: string[];
 	/** laps that mean slips, have no event and are not answered; they do not hold the ride back */
 	openMarks: number;
+	/** slips that were felt, about when, without a lap */
+	feltSlips: number;
 	state: 'counted' | 'needs an answer' | 'left out' | 'withdrawn';
 	/** why it is left out or withdrawn */
 	stateReason: string | null;
@@ -165,6 +168,8 @@ export interface RideView extends RideRow {
 	/** as the recording names them, "46/22" in teeth or "no. 2/4" in positions; empty = it names none */
 	shifts: { timeS: number; gear: string }[];
 	riderMarks: RiderMarksView;
+	/** slips that were felt, about when, without a lap */
+	felt: FeltSlipView[];
 	gaps: [number, number][];
 	pauses: [number, number][];
 	observedStretches: { startS: number; endS: number; startM: number; endM: number }[];

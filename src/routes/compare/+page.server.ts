@@ -31,7 +31,7 @@ export const load: PageServerLoad = async ({ url, locals, request }) => {
 			...figures,
 			chosen: ordered,
 			clocks: AGE_CLOCKS,
-			mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null) === 'allowed'
+			mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null, locals.guarded) === 'allowed'
 		}
 	};
 };

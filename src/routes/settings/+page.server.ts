@@ -1,6 +1,5 @@
 import {
 	backupState,
-	choosePerson,
 	exampleState,
 	getLedger,
 	installExample,
@@ -8,10 +7,12 @@ import {
 	setSettings
 } from '$lib/server';
 import { actorOf, answered, decimal, text } from '../forms';
-import { rememberPerson } from '../welcome/rememberPerson';
+import { chooseName } from '../welcome/chooseName';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = () => ({
+export const load: PageServerLoad = ({ locals }) => ({
+	guarded: locals.guarded,
+	isOwner: locals.actor?.role === 'owner',
 	example: exampleState(getLedger()),
 	backupReminderDays: backupState(getLedger()).remindAfterDays,
 	zones: Intl.supportedValuesOf('timeZone')
@@ -28,9 +29,9 @@ export const actions: Actions = {
 			})
 		);
 	},
-	person: async ({ request, cookies }) => {
+	person: async ({ request, cookies, locals }) => {
 		const name = text(await request.formData(), 'name');
-		return answered(() => rememberPerson(cookies, choosePerson(getLedger(), name)));
+		return answered(() => chooseName(cookies, locals, name));
 	},
 	install: async ({ locals }) => answered(() => installExample(getLedger(), actorOf(locals))),
 	remove: async ({ locals }) => answered(() => removeExample(getLedger(), actorOf(locals)))

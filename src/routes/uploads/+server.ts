@@ -1,4 +1,4 @@
-import { answerJson, createUpload, getLedger, readJsonObject, type RideHints } from '$lib/server';
+import { answerJson, createUpload, getLedger, hintsFrom, readJsonObject, type RideHints } from '$lib/server';
 import { actorOf } from '../forms';
 import type { RequestHandler } from './$types';
 
@@ -15,6 +15,6 @@ export const POST: RequestHandler = ({ request, locals }) =>
 		return createUpload(getLedger(), actor, {
 			name: String(name ?? ''),
 			size: Number(size),
-			hints: hints as RideHints
+			hints: hintsFrom(getLedger(), actor, hints as RideHints)
 		});
 	}, 201);

@@ -1,20 +1,22 @@
 import { redirect } from '@sveltejs/kit';
-import { choosePerson, getLedger, installExample, ledgerIsEmpty, startEmpty } from '$lib/server';
+import { getLedger, installExample, ledgerIsEmpty, startEmpty } from '$lib/server';
 import { actorOf, answered, text } from '../forms';
-import { rememberPerson } from './rememberPerson';
+import { chooseName } from './chooseName';
 import type { Actions, PageServerLoad } from './$types';
 
-export const load: PageServerLoad = ({ locals }) => {
+export const load: PageServerLoad = ({ locals, url }) => {
 	const ledger = getLedger();
 	const empty = ledgerIsEmpty(ledger);
-	if (locals.actor && !empty) redirect(303, '/');
-	return { named: locals.actor !== null, empty };
+	const other = url.searchParams.has('other') && !locals.guarded;
+	if (locals.actor && !empty && !other) redirect(303, '/');
+	return { named: locals.actor !== null && !other, empty };
 };
 
 export const actions: Actions = {
-	name: async ({ request, cookies }) => {
+	name: async ({ request, cookies, locals }) => {
 		const name = text(await request.formData(), 'name');
-		return answered(() => rememberPerson(cookies, choosePerson(getLedger(), name)));
+		const refused = await answered(() => chooseName(cookies, locals, name));
+		return 'status' in refused ? refused : redirect(303, '/welcome');
 	},
 	example: async ({ locals }) => {
 		const refused = await answered(() => installExample(getLedger(), actorOf(locals)));

@@ -107,7 +107,7 @@ describe('the routes of the report', () => {
 		'%s is read by engineers and owners',
 		(route) => {
 			const answers = ([null, 'rider', 'engineer', 'owner'] as const).map((role) =>
-				mayUse(route, 'GET', role)
+				mayUse(route, 'GET', role, false)
 			);
 			expect(answers).toEqual(['choose a name', 'not allowed', 'allowed', 'allowed']);
 		}

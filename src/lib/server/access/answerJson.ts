@@ -8,7 +8,8 @@ const STATUS: Partial<Record<LedgerRefusalCode, number>> = {
 	conflict: 409,
 	overlap: 409,
 	incomplete: 409,
-	'not-allowed': 403
+	'not-allowed': 403,
+	'too-many': 429
 };
 
 /**

@@ -17,7 +17,8 @@ export function hostAnswer(hostHeader: string | null, origin: string | null): Ho
 	const own = new URL(origin);
 	// the address it was told to listen on may be another one of this machine, e.g. 127.0.0.2
 	if (parts[1] !== own.hostname && !LOOPBACK_NAMES.has(parts[1])) return 'foreign';
-	if ((parts[2] ?? '80') !== (own.port || '80')) return 'foreign';
+	const usual = own.protocol === 'https:' ? '443' : '80';
+	if ((parts[2] ?? usual) !== (own.port || usual)) return 'foreign';
 	return parts[1] === own.hostname ? 'ours' : 'other loopback name';
 }
 

@@ -10,6 +10,10 @@ export const LEFT_OUT: Readonly<Record<string, string>> = {
 	evidence: 'a counter that tells what was computed before from what is new',
 	evidence_ride: 'which rides have changed since something was computed',
 	derivation: 'attempts to compute a result again; they are made again where it is missing',
+	person_password: 'opens this ledger alone; whoever takes an archive sets passwords of their own',
+	access_link: 'links that open this ledger alone',
+	session: 'browsers that are in just now',
+	access_attempt: 'attempts to come in that failed just now',
 	insertion_attempt: 'attempts to put slips into a ride; they are made again where the test is missing'
 };
 

@@ -36,9 +36,15 @@ const STEPS = [
 	`DELETE FROM review_item WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM slip_event WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM verdict WHERE ride_id IN (${EXAMPLE_RIDES})`,
-	...['exposure_cell', 'exposure_hour', 'rider_mark', 'recording_kind', 'rider_mark_answer', 'ride_cut'].map(
-		(table) => `DELETE FROM ${table} WHERE ride_id IN (${EXAMPLE_RIDES})`
-	),
+	...[
+		'exposure_cell',
+		'exposure_hour',
+		'rider_mark',
+		'recording_kind',
+		'rider_mark_answer',
+		'ride_cut',
+		'felt_slip'
+	].map((table) => `DELETE FROM ${table} WHERE ride_id IN (${EXAMPLE_RIDES})`),
 	`DELETE FROM observed_stretch WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM result_detail WHERE ride_id IN (${EXAMPLE_RIDES})`,
 	`DELETE FROM result WHERE ride_id IN (${EXAMPLE_RIDES})`,

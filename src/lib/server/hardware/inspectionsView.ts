@@ -33,11 +33,11 @@ export function inspectionsOfWheel(ledger: Ledger, wheelId: number): InspectionV
 
 /** One inspection of a wheel; null when there is none of this number. */
 export function inspectionView(ledger: Ledger, wheelId: number, inspectionId: number): InspectionView | null {
-	const wheel = findWheel(ledger, wheelId);
 	const known = ledger.database
 		.prepare('SELECT 1 FROM inspection WHERE id = ? AND wheel_id = ?')
 		.get(inspectionId, wheelId);
 	if (!known) return null;
+	const wheel = findWheel(ledger, wheelId);
 	const record = findInspection(ledger, inspectionId);
 	return viewOf(record, wheel, wheelAtInstants(ledger, wheelId)(record.atMs));
 }

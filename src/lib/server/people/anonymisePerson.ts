@@ -1,3 +1,4 @@
+import { removeAccess } from '../access/removeAccess';
 import type { Actor } from '../actor';
 import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
@@ -38,6 +39,7 @@ export function anonymisePerson(ledger: Ledger, actor: Actor, personId: number):
 						row_version = row_version + 1 WHERE id = ?`
 				)
 				.run(ledger.now(), personId);
+			removeAccess(ledger, personId);
 			leaveTrail(ledger, actor, 'anonymised', 'person', personId);
 			return nameInText(ledger, person.name);
 		})

@@ -45,6 +45,7 @@ export function correctRideClock(ledger: Ledger, actor: Actor, rideId: number, s
 			database
 				.prepare('UPDATE rider_mark_answer SET mark_ms = mark_ms + @by WHERE ride_id = @rideId')
 				.run(by);
+			database.prepare('UPDATE felt_slip SET at_ms = at_ms + @by WHERE ride_id = @rideId').run(by);
 			leaveTrail(ledger, actor, 'corrected', 'ride', rideId, {
 				startedAt: { before: toInstant(ride.startMs), after: toInstant(startMs) }
 			});

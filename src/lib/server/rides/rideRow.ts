@@ -1,6 +1,7 @@
 import { listBuildRecords } from '../hardware/builds';
 import { listWheelRecords } from '../hardware/wheels';
 import { toInstant } from '../ledger/instants';
+import { feltCounts } from '../marks/feltSlips';
 import { openMarks } from '../marks/openMarks';
 import type { Ledger } from '../ledger/openLedger';
 import { eventTallies, NO_EVENTS } from '../rates/eventTallies';
@@ -16,6 +17,7 @@ export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[]
 		rides.map(({ id }) => id)
 	);
 	const open = openMarks(ledger);
+	const felt = feltCounts(ledger);
 	return rides.map((ride) => {
 		const tally = tallies.get(ride.id) ?? NO_EVENTS;
 		return {
@@ -33,6 +35,7 @@ export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[]
 			unreviewed: tally.withoutVerdict,
 			needs: ride.standing.needs,
 			openMarks: open.get(ride.id) ?? 0,
+			feltSlips: felt.get(ride.id) ?? 0,
 			state: ride.standing.state,
 			stateReason: ride.standing.reason,
 			example: ride.example === 1

@@ -2,6 +2,7 @@ import type { ResultDetail } from '../../../jobs/analysis/messages';
 import { findBuild } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
+import { feltSlips } from '../marks/feltSlips';
 import { riderMarks } from '../marks/riderMarks';
 import type { RideView } from '../views';
 import { ageOnRide } from './ageOnRide';
@@ -35,6 +36,7 @@ export function rideView(ledger: Ledger, rideId: number): RideView | null {
 		marksS: [...(detail?.marksS ?? [])],
 		shifts: (detail?.shifts ?? []).map((shift) => ({ timeS: shift.timeS, gear: recordedGear(shift) })),
 		riderMarks: riderMarks(ledger, ride, eventList),
+		felt: feltSlips(ledger, ride, eventList),
 		gaps: (detail?.gaps ?? []).map(([startS, endS]) => [startS, endS]),
 		pauses: (detail?.pauses ?? []).map(([startS, endS]) => [startS, endS]),
 		observedStretches: ledger.database

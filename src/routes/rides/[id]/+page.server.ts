@@ -20,6 +20,7 @@ import {
 	rideView,
 	splitRide,
 	SURFACES,
+	takeBackFeltSlip,
 	undoVerdict,
 	withdrawRide
 } from '$lib/server';
@@ -104,6 +105,9 @@ export const actions: Actions = {
 		const { timeS, answer } = lapAnswerOf(form);
 		answerRiderMark(ledger, actor, rideId, timeS, answer);
 	}),
+	feltBack: write((ledger, actor, form, rideId) =>
+		takeBackFeltSlip(ledger, actor, rideId, neededId(form, 'felt'))
+	),
 	withdraw: write((ledger, actor, form, rideId) => withdrawRide(ledger, actor, rideId, text(form, 'reason'))),
 	restore: write((ledger, actor, _form, rideId) => restoreRide(ledger, actor, rideId)),
 	twin: write((ledger, actor, form, rideId) => decideTwin(ledger, actor, rideId, twinDecisionOf(form)))

@@ -1,0 +1,43 @@
+import type { Actor } from '../actor';
+import type { Ledger } from '../ledger/openLedger';
+import { importViews } from '../queue/importQueue';
+import type { RideHints } from '../queue/rideHints';
+import { IS_OWN } from '../rides/ownRides';
+import type { ImportView } from '../views';
+
+/** Whether a person began this upload; its name is random, but a rider may not finish another's. */
+export function ownsUpload(ledger: Ledger, personId: number, uploadId: string): boolean {
+	const row = ledger.database
+		.prepare('SELECT 1 FROM upload u JOIN import i ON i.id = u.import_id WHERE u.id = ? AND i.actor_id = ?')
+		.get(uploadId, personId);
+	return row !== undefined;
+}
+
+/** The newest files that a person handed in. Whose ride a known file became is not said. */
+export function ownImports(ledger: Ledger, personId: number, limit: number): ImportView[] {
+	return importViews(ledger, 'i.actor_id = @personId', { personId }, limit).map((one) => ({
+		...one,
+		detail: null,
+		rideId: null
+	}));
+}
+
+/** Wheels that a person has ridden: of others a rider does not learn. */
+export function ownWheels(ledger: Ledger, personId: number): { id: number; name: string }[] {
+	return ledger.database
+		.prepare<[object], { id: number; name: string }>(
+			`SELECT DISTINCT w.id, w.name FROM ride r JOIN wheel w ON w.id = r.wheel_id WHERE ${IS_OWN} ORDER BY w.name`
+		)
+		.all({ personId });
+}
+
+/**
+ * What a person may say of a file beforehand: a rider hands in own rides only, on wheels that he rode before,
+ * and whether the road was wet and what laps mean; all else the workshop says.
+ */
+export function hintsFrom(ledger: Ledger, actor: Actor, hints: RideHints): RideHints {
+	if (actor.role !== 'rider') return hints;
+	const { wet, lapsMeanSlips, wheelId } = hints;
+	const known = ownWheels(ledger, actor.personId).some(({ id }) => id === wheelId);
+	return { riderId: actor.personId, wet, lapsMeanSlips, ...(known ? { wheelId } : {}) };
+}

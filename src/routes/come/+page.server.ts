@@ -1,0 +1,22 @@
+import { redirect } from '@sveltejs/kit';
+import { comeInByLink, getLedger } from '$lib/server';
+import { answered, text } from '../forms';
+import { deviceOf } from '../sign-in/deviceOf';
+import { keepSession } from '../sign-in/keepSession';
+import type { Actions } from './$types';
+
+export const actions: Actions = {
+	default: async ({ request, cookies, locals }) => {
+		if (!locals.guarded) redirect(303, '/');
+		const form = await request.formData();
+		const refused = await answered(() => {
+			const opened = comeInByLink(getLedger(), {
+				token: text(form, 'word'),
+				address: locals.client,
+				device: deviceOf(request)
+			});
+			keepSession(cookies, locals, opened);
+		});
+		return 'status' in refused ? refused : redirect(303, '/own');
+	}
+};

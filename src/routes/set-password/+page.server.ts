@@ -1,0 +1,31 @@
+import { redirect } from '@sveltejs/kit';
+import { getLedger, LedgerRefusal, openSession, setPasswordByLink, SHORTEST_PASSWORD } from '$lib/server';
+import { answered, text } from '../forms';
+import { deviceOf } from '../sign-in/deviceOf';
+import { keepSession } from '../sign-in/keepSession';
+import type { Actions, PageServerLoad } from './$types';
+
+export const load: PageServerLoad = () => ({ shortest: SHORTEST_PASSWORD });
+
+export const actions: Actions = {
+	default: async ({ request, cookies, locals }) => {
+		if (!locals.guarded) redirect(303, '/');
+		const form = await request.formData();
+		const password = String(form.get('password') ?? '');
+		const refused = await answered(async () => {
+			if (password !== form.get('again'))
+				throw new LedgerRefusal('wrong-value', 'The two fields do not say the same.');
+			const person = await setPasswordByLink(getLedger(), {
+				token: text(form, 'word'),
+				password,
+				address: locals.client
+			});
+			keepSession(
+				cookies,
+				locals,
+				openSession(getLedger(), { personId: person.id, linkId: null, device: deviceOf(request) })
+			);
+		});
+		return 'status' in refused ? refused : redirect(303, '/');
+	}
+};

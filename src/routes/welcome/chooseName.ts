@@ -1,0 +1,14 @@
+import type { Cookies } from '@sveltejs/kit';
+import { choosePerson, getLedger, LedgerRefusal } from '$lib/server';
+import { rememberPerson } from './rememberPerson';
+
+/**
+ * Whoever sits at the workshop's own machine says who they are; from elsewhere nobody may be anybody.
+ *
+ * @throws LedgerRefusal not-allowed; see `choosePerson`
+ */
+export function chooseName(cookies: Cookies, locals: App.Locals, name: string): void {
+	if (locals.guarded)
+		throw new LedgerRefusal('not-allowed', 'Here people sign in; names are changed on the page People.');
+	rememberPerson(cookies, choosePerson(getLedger(), name));
+}

@@ -1,0 +1,200 @@
+import { fileURLToPath } from 'node:url';
+import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { findChromium } from './findChromium.mjs';
+import { openGuarded, OWNER, type GuardedServer } from './guardedServer';
+import { watch, type Visit } from './workshop';
+
+const RIDE = fileURLToPath(new URL('../../sample-rides/2026-04-22-w1-r1.fit', import.meta.url));
+const SECOND = fileURLToPath(new URL('../../sample-rides/2026-05-02-w1-r1.fit', import.meta.url));
+const NAME = 'ledger.test';
+
+describe("a rider's phone and the owner's desk", () => {
+	let server: GuardedServer;
+	let browser: Browser;
+	let desk: Visit;
+	let phone: Visit;
+	let link = '';
+
+	beforeAll(async () => {
+		server = await openGuarded(['--address', `http://${NAME}:PORT`]);
+		browser = await chromium.launch({
+			executablePath: findChromium() ?? undefined,
+			args: ['--no-sandbox', '--disable-gpu', '--disable-quic', `--host-resolver-rules=MAP ${NAME} 127.0.0.1`]
+		});
+		desk = await visit({ viewport: { width: 1440, height: 1000 } });
+		phone = await visit({
+			viewport: { width: 390, height: 844 },
+			hasTouch: true,
+			isMobile: true,
+			userAgent: 'A test (Mobile)'
+		});
+	});
+	afterAll(async () => {
+		await browser?.close();
+		await server?.stop();
+	});
+
+	async function visit(options: object): Promise<Visit> {
+		const context: BrowserContext = await browser.newContext({
+			baseURL: server.origin,
+			locale: 'en-GB',
+			timezoneId: 'Europe/Berlin',
+			reducedMotion: 'reduce',
+			...options
+		});
+		return watch(await context.newPage(), context, server.origin);
+	}
+
+	/** everything that a finger has to hit is at least 44 px high */
+	const tooSmall = (page: Page) =>
+		page.evaluate(() =>
+			[...document.querySelectorAll<HTMLElement>('main :is(a, button, input, select, summary, label.drop)')]
+				.filter(
+					(one) =>
+						!one.closest('p:not(:has(> :only-child)), .caution, .hint') || one.matches('.target, .button')
+				)
+				.map((one) => ({ what: one.outerHTML.slice(0, 80), box: one.getBoundingClientRect() }))
+				.filter(({ box }) => box.width > 1 && box.height > 1 && box.height < 44)
+				.map(({ what, box }) => `${what} ${Math.round(box.height)} px`)
+		);
+
+	it('lets the owner in by password and make a link with a square for the camera', async () => {
+		const { page } = desk;
+		await page.goto('/people');
+		await page.getByLabel('Name or code').fill(OWNER.name);
+		await page.getByLabel('Password').fill(OWNER.password);
+		await page.getByRole('button', { name: 'Come in' }).click();
+		await page.getByRole('heading', { name: 'People' }).waitFor();
+		const form = page.locator('form', { hasText: 'New person' });
+		await form.getByLabel('Name').fill('Ro Nowhere');
+		await form.getByRole('button', { name: 'Add the person' }).click();
+		await page.getByRole('rowheader', { name: /Ro Nowhere/ }).waitFor();
+		await page.goto('/access');
+		await page
+			.locator('article', { hasText: 'Ro Nowhere' })
+			.getByRole('button', { name: 'Link to hand in rides' })
+			.click();
+		await page.getByRole('img', { name: /square for a phone/ }).waitFor();
+		link = await page.locator('code').innerText();
+		expect(link).toMatch(new RegExp(`^http://${NAME}:${server.port}/come#[\\w-]{43}$`));
+		expect(await desk.accessibility()).toEqual([]);
+		await page.reload();
+		expect(await page.locator('code').count()).toBe(0);
+		expect(desk.complaints).toEqual([]);
+	});
+
+	it('lets the phone in by the link, to a page that a thumb can use and that says what to do', async () => {
+		const { page } = phone;
+		await page.goto(link);
+		await page.getByRole('heading', { name: 'My rides' }).waitFor();
+		expect(page.url()).toBe(`${server.origin}/own`);
+		await page.getByText('No ride yet').waitFor();
+		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
+		expect(await phone.accessibility()).toEqual([]);
+		expect(await phone.overhang()).toBe(0);
+		expect(await tooSmall(page)).toEqual([]);
+		const areas = await page.getByRole('navigation', { name: 'Main' }).getByRole('link').allInnerTexts();
+		expect(areas).toEqual(['My rides', 'How to record', 'Help']);
+	});
+
+	it('goes on with an upload when the line comes back, without sending again what arrived', async () => {
+		const { page, context } = phone;
+		let pieces = 0;
+		await context.route('**/uploads/*', (route) =>
+			route.request().method() === 'PATCH' ? route.abort('internetdisconnected') : route.continue()
+		);
+		await page.locator('input[type=file]').first().setInputFiles(RIDE);
+		await page.getByText('it goes on when the line is back').waitFor({ timeout: 60_000 });
+		await context.unroute('**/uploads/*');
+		page.on('request', (request) => {
+			if (request.method() === 'PATCH') pieces++;
+		});
+		await page.evaluate(() => dispatchEvent(new Event('online')));
+		await page.getByRole('heading', { name: '1 ride handed in' }).waitFor({ timeout: 60_000 });
+		expect(pieces).toBe(1);
+		const uploads = server.ledger().database.prepare('SELECT count(*) AS n FROM import').get();
+		expect(uploads).toEqual({ n: 1 });
+		phone.complaints.length = 0;
+	});
+
+	it('says of the ride what it could have shown, never that there were no slips', async () => {
+		const { page } = phone;
+		await page.goto('/own');
+		const card = page.getByRole('article').first();
+		await card.waitFor();
+		expect(await card.innerText()).toMatch(/of this ride that could have shown one/);
+		expect(await page.locator('main').innerText()).not.toMatch(/no slips/i);
+		expect(await phone.overhang()).toBe(0);
+		expect(await tooSmall(page)).toEqual([]);
+	});
+
+	it('takes down what was felt, shows the caution, and lets it be taken back', async () => {
+		const { page } = phone;
+		await page.goto('/own');
+		await page.getByRole('link', { name: 'I felt a slip on this ride' }).click();
+		await page.getByRole('heading', { name: 'What you felt' }).waitFor();
+		const middle = await page.evaluate(() => document.querySelector('main .soft')?.textContent ?? '');
+		expect(middle).toMatch(/until/);
+		const ride = server
+			.ledger()
+			.database.prepare<[], { startMs: number; offsetS: number }>(
+				'SELECT started_ms AS startMs, local_offset_s AS offsetS FROM ride'
+			)
+			.get()!;
+		const clock = (afterMin: number) =>
+			new Date(ride.startMs + (ride.offsetS + 60 * afterMin) * 1000).toISOString().slice(11, 16);
+		await page.getByLabel(/I felt a slip/).fill(clock(20));
+		await page.getByLabel(/What it was like/).fill('seated, crank went through');
+		await page.getByRole('button', { name: 'Write it down' }).click();
+		await page.getByText('It is written down').waitFor();
+		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
+		expect(await page.getByRole('listitem').filter({ hasText: 'crank went through' }).innerText()).toContain(
+			clock(20)
+		);
+		expect(await phone.accessibility()).toEqual([]);
+		expect(await phone.overhang()).toBe(0);
+		expect(await tooSmall(page)).toEqual([]);
+		await page.getByLabel(/I felt a slip/).fill(clock(-90));
+		await page.getByRole('button', { name: 'Write it down' }).click();
+		await page.getByText('was not under way at that time').waitFor();
+		phone.complaints.length = 0;
+	});
+
+	it('shows the workshop what was felt beside what was found', async () => {
+		const { page } = desk;
+		await page.goto('/rides');
+		await page.getByRole('link', { name: 'The rider felt a slip.' }).click();
+		await page.getByRole('heading', { name: 'Felt, about when' }).waitFor();
+		const felt = page.locator('#felt');
+		expect(await felt.innerText()).toMatch(/A slip about .*20:00 into the ride|A slip about .*\(\d+:\d\d/s);
+		expect(await felt.innerText()).toMatch(/near it event|nothing was found within three minutes/);
+		expect(await desk.accessibility()).toEqual([]);
+		expect(await desk.overhang()).toBe(0);
+	});
+
+	it('hands in a second ride, and is shut out with its link', async () => {
+		const { page } = phone;
+		await page.goto('/own');
+		await page.locator('input[type=file]').first().setInputFiles(SECOND);
+		await page.getByRole('heading', { name: '2 rides handed in' }).waitFor({ timeout: 60_000 });
+		expect((await page.goto('/rides'))?.status()).toBe(403);
+		await desk.page.goto('/access');
+		const article = desk.page.locator('article', { hasText: 'Ro Nowhere' });
+		expect(await article.innerText()).toMatch(/In on a phone by the link/);
+		await article.getByRole('button', { name: 'Withdraw the link' }).click();
+		await desk.page.getByText('No link yet').waitFor();
+		await page.goto('/own');
+		expect(page.url()).toContain('/sign-in');
+		await page.goto(link);
+		await page.getByText('does not stand any more').waitFor();
+		expect(desk.complaints).toEqual([]);
+	});
+
+	it('keeps links, passwords and names out of the log', () => {
+		const said = server.said();
+		expect(said).toContain('"event":"file done"');
+		for (const secret of [link.split('#')[1], OWNER.password, 'Ro Nowhere', '2026-04-22'])
+			expect(said.includes(secret)).toBe(false);
+	});
+});
