@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { laneSums } from '$lib/charts/driveLanes';
 import GearFan from '$lib/charts/GearFan.svelte';
 import { timeAxis } from '$lib/charts/rideAxis';
+import { stripPlaces } from '$lib/charts/stripPlaces';
+import { groundPaths } from '$lib/charts/groundPaths';
 import StateRibbon from '$lib/charts/StateRibbon.svelte';
 import TimeStrip from '$lib/charts/TimeStrip.svelte';
 import WholeRideBand from '$lib/charts/WholeRideBand.svelte';
@@ -9,6 +11,10 @@ import { createFormats } from '$lib/ui/formats';
 import { svgOf } from './svgOf';
 
 const formats = createFormats('en-GB', 'UTC');
+const places = stripPlaces(timeAxis(100), [10, 60], 400);
+type Spans = readonly (readonly [number, number])[];
+/** the ground of a strip, from seconds */
+const ground = (hatched: Spans, gaps: Spans = []) => ({ ground: groundPaths(places, hatched, gaps) });
 const marks = [
 	{
 		id: 4,
@@ -28,10 +34,8 @@ describe('TimeStrip', () => {
 		svgOf(TimeStrip, {
 			id: 'gained',
 			label: 'Crank angle gained on the wheel',
-			width: 400,
 			height: 120,
-			window: [10, 60] as const,
-			axis: timeAxis(100),
+			places,
 			domain: [-15, 60] as const,
 			traces: [],
 			formats,
@@ -41,11 +45,13 @@ describe('TimeStrip', () => {
 	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
 		const svg = strip({
 			grid: [-15, 0, 15, 30, 45, 60],
-			hatched: [
-				[0, 14],
-				[50, 90]
-			],
-			gaps: [[30, 33]],
+			...ground(
+				[
+					[0, 14],
+					[50, 90]
+				],
+				[[30, 33]]
+			),
 			slips: marks,
 			selectedId: 4,
 			marksS: [40],
@@ -57,7 +63,7 @@ describe('TimeStrip', () => {
 	});
 
 	it('leaves out what lies outside the window', () => {
-		const svg = strip({ slips: marks, numbered: true, hatched: [[100, 200]] });
+		const svg = strip({ slips: marks, numbered: true, ...ground([[100, 200]]) });
 		expect(svg.match(/class="span/g)?.length).toBe(2);
 		expect(svg).toContain('<path d="" fill="url(#gained-hatch)">');
 	});
@@ -95,9 +101,7 @@ describe('StateRibbon', () => {
 		svgOf(StateRibbon, {
 			id: 'states',
 			label: 'What the drive did',
-			width: 400,
-			window: [10, 60] as const,
-			axis: timeAxis(100),
+			places,
 			lanes: laneSums(new Float32Array(100).fill(4)),
 			formats,
 			...more
@@ -105,8 +109,7 @@ describe('StateRibbon', () => {
 
 	it('names each lane, hatches what was not observed, and writes the recorded gears that have room', () => {
 		const svg = ribbon({
-			hatched: [[0, 14]],
-			gaps: [[30, 33]],
+			...ground([[0, 14]], [[30, 33]]),
 			slips: marks,
 			selectedId: 4,
 			shifts: [

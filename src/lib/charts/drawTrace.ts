@@ -1,7 +1,7 @@
 import { traceOfWindow } from './traceOfWindow';
 import type { StripTrace } from './strip';
 
-interface Scales {
+export interface Scales {
 	readonly x: (timeS: number) => number;
 	readonly y: (value: number) => number;
 	readonly window: readonly [number, number];

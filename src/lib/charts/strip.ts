@@ -1,5 +1,6 @@
 import type { Levels } from './minMaxLevels';
-import type { RideAxis } from './rideAxis';
+import type { StripGroundPaths } from './groundPaths';
+import type { StripPlaces } from './stripPlaces';
 
 /** How charts write numbers; the formats of the user interface fit. */
 export interface ChartFormats {
@@ -42,14 +43,9 @@ export interface ShiftMark {
 
 /** What all strips of a stack share. */
 export interface SharedStrip {
-	readonly width: number;
-	/** shown stretch, seconds */
-	readonly window: readonly [number, number];
-	/** what runs from left to right */
-	readonly axis: RideAxis;
-	/** stretches that could not have shown a reference slip */
-	readonly hatched?: readonly (readonly [number, number])[];
-	readonly gaps?: readonly (readonly [number, number])[];
+	/** axis, window and width */
+	readonly places: StripPlaces;
+	readonly ground?: StripGroundPaths;
 	readonly slips?: readonly SlipMark[];
 	readonly selectedId?: number | null;
 	/** second of the read-out */

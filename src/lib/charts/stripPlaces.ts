@@ -5,6 +5,11 @@ import { CELL, STRIP_MARGIN } from './strip';
 
 /** Where seconds of the ride lie on a strip of this width and window. */
 export interface StripPlaces {
+	readonly axis: RideAxis;
+	/** shown stretch, seconds */
+	readonly window: readonly [number, number];
+	/** with the margins, pixels */
+	readonly width: number;
 	readonly left: number;
 	readonly right: number;
 	/** shown part of the axis, seconds or metres */
@@ -34,6 +39,9 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 	const x = axis.kind === 'time' ? onAxis : (timeS: number) => onAxis(axis.at(timeS));
 	const shows = ([from, to]: readonly [number, number]) => to >= window[0] && from <= window[1];
 	return {
+		axis,
+		window,
+		width,
 		left,
 		right,
 		span,

@@ -12,6 +12,8 @@ export interface Track {
 
 /** More points than this cannot be told apart on a drawing of this size. */
 const MOST_POINTS = 2500;
+/** a stretch is drawn anew with each move of the window */
+const STRETCH_POINTS = 600;
 
 /**
  * Lays positions flat: an equirectangular projection about the middle of the ride, true to shape over the
@@ -47,9 +49,9 @@ export function trackPath(
 		x: margin + (longitudeDeg[i] - west) * shrink * scale,
 		y: margin + (north - latitudeDeg[i]) * scale
 	});
-	const pathOf = (fromS: number, toS: number) => {
+	const pathOf = (fromS: number, toS: number, most = STRETCH_POINTS) => {
 		const [first, last] = [Math.max(0, Math.floor(fromS)), Math.min(latitudeDeg.length - 1, Math.ceil(toS))];
-		const step = Math.max(1, Math.ceil((last - first + 1) / MOST_POINTS));
+		const step = Math.max(1, Math.ceil((last - first + 1) / most));
 		let path = '';
 		let pen = 'M';
 		for (let i = first; i <= last; i += step) {
@@ -67,5 +69,5 @@ export function trackPath(
 		const i = Math.min(latitudeDeg.length - 1, Math.max(0, Math.round(second)));
 		return known(i) ? place(i) : null;
 	};
-	return { path: pathOf(0, latitudeDeg.length - 1), at, pathOf, width, height };
+	return { path: pathOf(0, latitudeDeg.length - 1, MOST_POINTS), at, pathOf, width, height };
 }

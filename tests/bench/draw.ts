@@ -1,0 +1,165 @@
+// What drawing a ride costs: npm run bench:draw
+// The drawings of the ride's page (band, read-out, strips, ribbon; once with fan and track) on a ride of five hours
+// at one value a second and of four hours at 200, in headless Chromium without a graphics processor. One movement a
+// frame. Cost is processor time of the page's main thread (script, style, layout, paint, canvas), from its trace,
+// so that other programs on the machine do not count. Writes tests/bench/draw-figures.md.
+import { writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { cpus, loadavg } from 'node:os';
+import { readFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { extname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { chromium, type Page } from 'playwright-core';
+import { build } from 'vite';
+import { findChromium } from '../browser/findChromium.mjs';
+import { drawRide, type DrawRide } from './drawRide';
+import type { DrawBench } from './drawPage/main';
+import { frameCosts, quantile, type TraceEvent } from './frameCosts';
+
+declare const drawBench: DrawBench;
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+const WANTED_MS = 8;
+const SCENES = [
+	{ title: '5 h, 1 value a second', name: 'five', dense: false, distance: false, folded: false },
+	{ title: '5 h, along the distance', name: 'five', dense: false, distance: true, folded: false },
+	{ title: '5 h, fan and track open', name: 'five', dense: false, distance: false, folded: true },
+	{ title: '4 h, 200 values a second', name: 'four', dense: true, distance: false, folded: false }
+];
+const MOVES: { title: string; move: string; count: number; before: string[] }[] = [
+	{ title: 'zoom, whole ride to seconds and back', move: 'zoom', count: 80, before: ['whole', 'start'] },
+	{ title: 'move along, half of the ride shown', move: 'pan', count: 50, before: ['whole', 'closer'] },
+	{
+		title: 'move along, about 10 minutes shown',
+		move: 'pan',
+		count: 100,
+		before: ['whole', ...Array<string>(5).fill('closer')]
+	},
+	{
+		title: 'move along, under a minute shown',
+		move: 'pan',
+		count: 100,
+		before: ['whole', ...Array<string>(9).fill('closer')]
+	},
+	{ title: 'read-out alone, whole ride shown', move: 'read', count: 60, before: ['whole', 'start'] }
+];
+
+const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-draw-'));
+await build({
+	configFile: false,
+	root: join(here, 'drawPage'),
+	logLevel: 'warn',
+	plugins: [svelte({ configFile: false, compilerOptions: { runes: true } })],
+	resolve: { alias: { $lib: fileURLToPath(new URL('../../src/lib', import.meta.url)) } },
+	build: { outDir: folder, emptyOutDir: true }
+});
+const rides: Record<string, DrawRide> = { five: await drawRide(5), four: await drawRide(4) };
+const server = createServer((request, response) => {
+	const path = new URL(request.url ?? '/', 'http://bench').pathname;
+	const ride = rides[path.slice(1).replace(/\.(bin|json)$/, '')];
+	if (ride) {
+		response.end(path.endsWith('.bin') ? ride.channels : JSON.stringify(ride.view));
+		return;
+	}
+	const types: Record<string, string> = { '.js': 'text/javascript', '.css': 'text/css' };
+	response.setHeader('content-type', types[extname(path)] ?? 'text/html');
+	try {
+		response.end(readFileSync(join(folder, path === '/' ? 'index.html' : path)));
+	} catch {
+		response.writeHead(404).end();
+	}
+});
+await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+const browser = await chromium.launch({
+	executablePath: findChromium() ?? undefined,
+	args: [
+		'--no-sandbox',
+		'--disable-gpu',
+		'--disable-quic',
+		'--no-first-run',
+		'--disable-background-networking'
+	]
+});
+try {
+	const page = await browser.newPage({ viewport: { width: 1440, height: 1000 } });
+	page.on('pageerror', (error) => console.error(error));
+	await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
+	const rows: string[] = [];
+	const worked: number[] = [];
+	for (const scene of SCENES) {
+		const samples = await page.evaluate((what) => drawBench.show(what), scene);
+		const all: number[] = [];
+		worked.push(...(await traced(page, 'work', 40)).costs);
+		// once without counting: code that has not run yet is compiled
+		for (const { move } of MOVES) await page.evaluate((name) => drawBench.frames(name, 30), move);
+		for (const { title, move, count, before } of MOVES) {
+			for (const step of before) await page.evaluate((name) => drawBench.frames(name, 1), step);
+			const { costs, walls } = await traced(page, move, count);
+			all.push(...costs);
+			rows.push(row(scene.title, title, costs, walls));
+		}
+		rows.push(row(`**${scene.title}** (${(samples / 1e6).toFixed(2)} million values)`, '**all**', all, []));
+	}
+	const text = figures(rows, worked);
+	console.log(text);
+	writeFileSync(join(here, 'draw-figures.md'), text);
+} finally {
+	await browser.close();
+	server.close();
+	rmSync(folder, { recursive: true, force: true });
+}
+
+async function traced(
+	page: Page,
+	move: string,
+	count: number
+): Promise<{ costs: number[]; walls: number[] }> {
+	const session = await page.context().newCDPSession(page);
+	const events: TraceEvent[] = [];
+	session.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])));
+	const complete = new Promise<void>((done) => session.once('Tracing.tracingComplete', () => done()));
+	await session.send('Tracing.start', {
+		transferMode: 'ReportEvents',
+		traceConfig: {
+			includedCategories: ['blink.user_timing', 'disabled-by-default-devtools.timeline', 'devtools.timeline'],
+			excludedCategories: ['*']
+		}
+	});
+	const walls = await page.evaluate(([name, frames]) => drawBench.frames(name, frames), [
+		move,
+		count
+	] as const);
+	await session.send('Tracing.end');
+	await complete;
+	await session.detach();
+	const costs = frameCosts(events);
+	if (costs.length !== count) throw new Error(`${costs.length} frames in the trace of ${count}`);
+	return { costs, walls };
+}
+
+function row(scene: string, move: string, costs: number[], walls: number[]): string {
+	const ms = (share: number) => quantile(costs, share).toFixed(1);
+	const wall = walls.length ? quantile(walls, 0.5).toFixed(1) : '';
+	return `| ${scene} | ${move} | ${costs.length} | ${ms(0.5)} | ${ms(0.95)} | ${ms(1)} | ${wall} |`;
+}
+
+function figures(rows: string[], worked: number[]): string {
+	return [
+		'# What drawing a ride costs',
+		'',
+		`\`npm run bench:draw\`: ${cpus().length} processors, load ${loadavg()[0].toFixed(1)}, headless Chromium ${browser.version()} without a graphics`,
+		`processor, 1440 px wide. Milliseconds of processor time of the page's main thread a frame (wanted: 95 of 100 within`,
+		`${WANTED_MS}); the last column is the clock, other programs included. A ride of the example, ridden again until it is`,
+		'long enough; at 200 values a second every line has a ripple of the crank, its levels made in the page. Beside other',
+		`programs a fixed piece of arithmetic took ${quantile(worked, 0.5).toFixed(1)} ms of processor time in the middle and ${quantile(worked, 0).toFixed(1)} ms at best: by that factor`,
+		'these figures are too high on a machine that is free.',
+		'',
+		'| ride | movement | frames | half within | 95 of 100 within | most | clock, half within |',
+		'| --- | --- | --- | --- | --- | --- | --- |',
+		...rows,
+		''
+	].join('\n');
+}

@@ -1,0 +1,97 @@
+import { mount, unmount } from 'svelte';
+import '../../../src/lib/ui/tokens.css';
+import '../../../src/lib/ui/base.css';
+import { readChannels } from '$lib/charts/readChannels';
+import { distanceAxis, timeAxis } from '$lib/charts/rideAxis';
+import { rideStripData } from '$lib/charts/rideStripData';
+import type { RideView } from '$lib/server/views';
+import { atTwoHundredHertz } from './atTwoHundredHertz';
+import DrawPage from './DrawPage.svelte';
+
+/** What the bench asks of this page. */
+export interface DrawBench {
+	show(what: { name: string; dense: boolean; distance: boolean; folded: boolean }): Promise<number>;
+	frames(move: string, count: number): Promise<number[]>;
+}
+
+let shown: ReturnType<typeof mount> | null = null;
+
+const bench: DrawBench = {
+	/** draws a ride anew; returns how many samples its lines hold */
+	async show({ name, dense, distance, folded }) {
+		if (shown) await unmount(shown);
+		const ride = (await (await fetch(`/${name}.json`)).json()) as RideView;
+		const loaded = rideStripData(readChannels(await (await fetch(`/${name}.bin`)).arrayBuffer()));
+		const data = dense ? atTwoHundredHertz(loaded) : loaded;
+		const axis = distance ? distanceAxis(data.distanceM, ride.durationS)! : timeAxis(ride.durationS);
+		shown = mount(DrawPage, {
+			target: document.getElementById('page')!,
+			props: { ride, data, axis, folded }
+		});
+		document.querySelector<HTMLElement>('[role="slider"]')!.focus();
+		return Object.values(data.levels).reduce((sum, { levels }) => sum + levels[0].low.length, 0);
+	},
+
+	/**
+	 * One movement a frame. A mark named "frame" stands at the beginning of each, so that a trace can tell what
+	 * the main thread did for it.
+	 *
+	 * @returns milliseconds on the clock from the event to the end of the frame's work
+	 */
+	async frames(move, count) {
+		const strips = document.querySelector<HTMLElement>('[role="slider"]')!;
+		const walls: number[] = [];
+		for (let i = 0; i < count; i++) {
+			await new Promise<void>((done) =>
+				requestAnimationFrame(() => {
+					performance.mark('frame');
+					const from = performance.now();
+					// answered after this frame has been laid out and painted
+					const { port1, port2 } = new MessageChannel();
+					port1.onmessage = () => {
+						walls.push(performance.now() - from);
+						done();
+					};
+					MOVES[move](strips, i, count);
+					port2.postMessage(null);
+				})
+			);
+		}
+		performance.mark('frame');
+		return walls;
+	}
+};
+
+const key = (name: string, shiftKey = false) =>
+	new KeyboardEvent('keydown', { key: name, shiftKey, bubbles: true, cancelable: true });
+const wheel = (strips: HTMLElement, deltaX: number, deltaY: number) => {
+	const { left, width, top } = strips.getBoundingClientRect();
+	return new WheelEvent('wheel', {
+		clientX: left + width * 0.4,
+		clientY: top + 60,
+		deltaX,
+		deltaY,
+		bubbles: true,
+		cancelable: true
+	});
+};
+let worked = 0;
+const MOVES: Record<string, (strips: HTMLElement, i: number, count: number) => void> = {
+	/** from the whole ride to seconds and back */
+	zoom: (strips, i, count) => strips.dispatchEvent(wheel(strips, 0, i < count / 2 ? -100 : 100)),
+	/** along the ride, two hundredths of the window a frame */
+	pan: (strips) => strips.dispatchEvent(wheel(strips, strips.clientWidth * 0.02, 0)),
+	/** the read-out alone */
+	read: (strips) => strips.dispatchEvent(key('ArrowRight')),
+	/** no drawing but always the same arithmetic: how much other programs slow the processor down */
+	work: () => {
+		let sum = 0;
+		for (let i = 1; i < 400_000; i++) sum += Math.sqrt(i) / (sum + 1);
+		worked += sum;
+	},
+	closer: (strips) => strips.dispatchEvent(key('+')),
+	whole: (strips) => strips.dispatchEvent(key('0')),
+	start: (strips) => strips.dispatchEvent(key('Home'))
+};
+
+(globalThis as unknown as { drawBench: DrawBench }).drawBench = bench;
