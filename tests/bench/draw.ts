@@ -23,6 +23,8 @@ declare const drawBench: DrawBench;
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const WANTED_MS = 8;
+/** the same frames again: other programs disturb each of them at another time */
+const PASSES = 4;
 const SCENES = [
 	{ title: '5 h, 1 value a second', name: 'five', dense: false, distance: false, folded: false },
 	{ title: '5 h, along the distance', name: 'five', dense: false, distance: true, folded: false },
@@ -96,8 +98,13 @@ try {
 		// once without counting: code that has not run yet is compiled
 		for (const { move } of MOVES) await page.evaluate((name) => drawBench.frames(name, 30), move);
 		for (const { title, move, count, before } of MOVES) {
-			for (const step of before) await page.evaluate((name) => drawBench.frames(name, 1), step);
-			const { costs, walls } = await traced(page, move, count);
+			const passes: { costs: number[]; walls: number[] }[] = [];
+			for (let pass = 0; pass < PASSES; pass++) {
+				for (const step of before) await page.evaluate((name) => drawBench.frames(name, 1), step);
+				passes.push(await traced(page, move, count));
+			}
+			const costs = leastOf(passes.map((pass) => pass.costs));
+			const walls = leastOf(passes.map((pass) => pass.walls));
 			all.push(...costs);
 			rows.push(row(scene.title, title, costs, walls));
 		}
@@ -140,6 +147,11 @@ async function traced(
 	return { costs, walls };
 }
 
+/** of each frame the least of its passes */
+function leastOf(passes: number[][]): number[] {
+	return passes[0].map((_, frame) => Math.min(...passes.map((costs) => costs[frame])));
+}
+
 function row(scene: string, move: string, costs: number[], walls: number[]): string {
 	const ms = (share: number) => quantile(costs, share).toFixed(1);
 	const wall = walls.length ? quantile(walls, 0.5).toFixed(1) : '';
@@ -153,9 +165,10 @@ function figures(rows: string[], worked: number[]): string {
 		`\`npm run bench:draw\`: ${cpus().length} processors, load ${loadavg()[0].toFixed(1)}, headless Chromium ${browser.version()} without a graphics`,
 		`processor, 1440 px wide. Milliseconds of processor time of the page's main thread a frame (wanted: 95 of 100 within`,
 		`${WANTED_MS}); the last column is the clock, other programs included. A ride of the example, ridden again until it is`,
-		'long enough; at 200 values a second every line has a ripple of the crank, its levels made in the page. Beside other',
-		`programs a fixed piece of arithmetic took ${quantile(worked, 0.5).toFixed(1)} ms of processor time in the middle and ${quantile(worked, 0).toFixed(1)} ms at best: by that factor`,
-		'these figures are too high on a machine that is free.',
+		'long enough; at 200 values a second every line has a ripple of the crank, its levels made in the page. Each movement',
+		`was made ${PASSES} times; of each frame the least of them counts, since other programs slow them down unevenly. Beside them`,
+		`a fixed piece of arithmetic took ${quantile(worked, 0.5).toFixed(1)} ms of processor time in the middle and ${quantile(worked, 0).toFixed(1)} ms at best: by that factor`,
+		'a single pass is too high.',
 		'',
 		'| ride | movement | frames | half within | 95 of 100 within | most | clock, half within |',
 		'| --- | --- | --- | --- | --- | --- | --- |',

@@ -37,7 +37,7 @@ describe('traceOfWindow', () => {
 	});
 
 	it('puts a group in the middle of its samples', () => {
-		const columns = traceOfWindow(minMaxLevels(ramp), [0, 17_999], 4_000);
+		const columns = traceOfWindow(minMaxLevels(ramp), [0, 17_999], 4_500);
 		// groups of four samples: seconds 0 to 3 lie around 1.5
 		expect(columns.atS[0]).toBe(1.5);
 		expect([columns.low[0], columns.high[0]]).toEqual([0, 3]);

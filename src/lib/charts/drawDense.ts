@@ -1,6 +1,6 @@
 import type { Inks } from './canvasInks.svelte';
 import { pixelColumns, type PixelColumns } from './pixelColumns';
-import { paintBetween, paintLine, pixelsOf } from './pixelPaint';
+import { paintBetween, paintLine, pixelsOf, touchedRows } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 import type { Scales } from './drawTrace';
 import type { StripTrace } from './strip';
@@ -31,7 +31,7 @@ export function isDense(
 }
 
 /**
- * Paints lines of many samples into their box. What is on the canvas there is replaced.
+ * Paints lines of many samples into their box of a canvas that is clear.
  *
  * @param filled [leading, compared]: filled where the first lies above the second
  */
@@ -47,7 +47,7 @@ export function drawDense(
 	const [left, top] = [Math.round(box.left * ratio), Math.round(box.top * ratio)];
 	const width = Math.max(1, Math.round(box.width * ratio));
 	const height = Math.max(1, Math.round(box.height * ratio));
-	const image = clearedImage(context, width, height);
+	const image = keptImage(context, width, height);
 	const pixels = pixelsOf(image.data, width, height);
 	const x = (timeS: number) => scales.x(timeS) * ratio - left;
 	const y = (value: number) => scales.y(value) * ratio - top;
@@ -58,6 +58,10 @@ export function drawDense(
 		columns.set(trace, pixelColumns(shown, x, y, width));
 		exact.set(trace, shown.exact);
 	}
+	const rows = touchedRows([...columns.values()], 1.5 * ratio, height);
+	if (!rows) return;
+	// only the rows that the lines touch are cleared and handed over
+	pixels.whole.fill(0, rows[0] * width, rows[1] * width);
 	const [leading, compared] = (filled ?? []).map((trace) => columns.get(trace));
 	if (leading && compared) paintBetween(pixels, leading, compared, rgbaOf(inks.wash));
 	for (const trace of traces) {
@@ -66,12 +70,12 @@ export function drawDense(
 		const dash = trace.dashed && exact.get(trace) ? ([5 * ratio, 3 * ratio] as const) : null;
 		paintLine(pixels, columns.get(trace)!, rgbaOf(inks[trace.tone]), (thin ? 1 : 1.5) * ratio, dash);
 	}
-	context.putImageData(image, left, top);
+	context.putImageData(image, left, top, 0, rows[0], width, rows[1] - rows[0]);
 }
 
-function clearedImage(context: CanvasRenderingContext2D, width: number, height: number): ImageData {
+function keptImage(context: CanvasRenderingContext2D, width: number, height: number): ImageData {
 	let image = kept.get(context.canvas);
-	if (image?.width === width && image.height === height) image.data.fill(0);
-	else kept.set(context.canvas, (image = context.createImageData(width, height)));
+	if (image?.width !== width || image.height !== height)
+		kept.set(context.canvas, (image = context.createImageData(width, height)));
 	return image;
 }

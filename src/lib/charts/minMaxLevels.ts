@@ -14,10 +14,13 @@ export interface Levels {
 	readonly levels: readonly Level[];
 }
 
-const FACTOR = 4;
+/** The first summary joins four samples; from there on two groups, so that a zoom finds one near its pixels. */
+const FIRST = 4;
+const NEXT = 2;
+const FEWEST = 8;
 
 /**
- * Builds the summaries: every level joins four groups of the one before. Extremes survive, so a spike of
+ * Builds the summaries, each from groups of the one before. Extremes survive, so a spike of
  * one second still shows on a five-hour ride.
  *
  * @param values samples at a constant step; NaN = missing
@@ -25,18 +28,19 @@ const FACTOR = 4;
  */
 export function minMaxLevels(values: Float32Array, stepS = 1): Levels {
 	const levels: Level[] = [{ size: 1, low: values, high: values }];
-	for (let below = levels[0]; below.low.length > 2 * FACTOR; below = levels[levels.length - 1]) {
-		const count = Math.ceil(below.low.length / FACTOR);
+	for (let below = levels[0]; below.low.length > FEWEST; below = levels[levels.length - 1]) {
+		const factor = levels.length === 1 ? FIRST : NEXT;
+		const count = Math.ceil(below.low.length / factor);
 		const low = new Float32Array(count).fill(NaN);
 		const high = new Float32Array(count).fill(NaN);
 		for (let i = 0; i < below.low.length; i++) {
-			const group = Math.floor(i / FACTOR);
+			const group = Math.floor(i / factor);
 			// written so that NaN on either side gives way to a value
 			if (!(low[group] <= below.low[i])) low[group] = Number.isNaN(below.low[i]) ? low[group] : below.low[i];
 			if (!(high[group] >= below.high[i]))
 				high[group] = Number.isNaN(below.high[i]) ? high[group] : below.high[i];
 		}
-		levels.push({ size: below.size * FACTOR, low, high });
+		levels.push({ size: below.size * factor, low, high });
 	}
 	return { stepS, levels };
 }

@@ -16,6 +16,25 @@ export function pixelsOf(bytes: Uint8ClampedArray, width: number, height: number
 	return { width, height, bytes, whole: new Uint32Array(bytes.buffer, bytes.byteOffset, width * height) };
 }
 
+/** The rows that lines of these columns touch, [first, behind the last]; null = none. */
+export function touchedRows(
+	lines: readonly PixelColumns[],
+	thickness: number,
+	height: number
+): [number, number] | null {
+	let top = Infinity;
+	let base = -Infinity;
+	for (const { upper, lower } of lines) {
+		for (let x = 0; x < upper.length; x++) {
+			if (upper[x] < top) top = upper[x];
+			if (lower[x] > base) base = lower[x];
+		}
+	}
+	const first = Math.max(0, Math.floor(top - thickness / 2));
+	const end = Math.min(height, Math.ceil(base + thickness / 2));
+	return first < end ? [first, end] : null;
+}
+
 /**
  * Paints a line of this thickness along its columns; the ends of each column are softened, so that a slope does
  * not look like stairs.
