@@ -23,17 +23,16 @@ export function frameCosts(events: readonly TraceEvent[]): number[] {
 	const tasks = events.filter(
 		(event) => event.name === 'RunTask' && event.ph === 'X' && event.pid === pid && event.tid === tid
 	);
-	return marks.slice(0, -1).map((mark, i) => {
-		// the task that holds a mark began before it: a frame is counted from the task of its mark
-		const own = tasks.filter(({ ts }) => ts >= starts(tasks, mark.ts) && ts < starts(tasks, marks[i + 1].ts));
-		return own.reduce((sum, { tdur }) => sum + (tdur ?? 0), 0) / 1000;
-	});
-}
-
-function starts(tasks: readonly TraceEvent[], ts: number): number {
-	let latest = -Infinity;
-	for (const task of tasks) if (task.ts <= ts && task.ts > latest) latest = task.ts;
-	return latest;
+	// the task that holds a mark began before it: a frame is counted from the task of its mark
+	const begins = marks.map(({ ts }) =>
+		tasks.reduce((latest, task) => (task.ts <= ts ? Math.max(latest, task.ts) : latest), -Infinity)
+	);
+	const costs = new Array<number>(marks.length - 1).fill(0);
+	for (const { ts, tdur } of tasks) {
+		const frame = begins.findLastIndex((begin) => ts >= begin);
+		if (frame >= 0 && frame < costs.length) costs[frame] += (tdur ?? 0) / 1000;
+	}
+	return costs;
 }
 
 /** @example quantile([1, 2, 3, 4], 0.5) // 2 */

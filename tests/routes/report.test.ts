@@ -18,7 +18,7 @@ import { answerWords } from '../../src/routes/report/answerWords';
 import { askedReport } from '../../src/routes/report/askedReport';
 import { chartSvg } from '../../src/routes/report/charts/chartSvg';
 import { CHART_TITLES } from '../../src/routes/report/charts/chartTitles';
-import { inkOf, INKS } from '../../src/routes/report/charts/inkOf';
+import { inkOf, INKS } from '$lib/charts/inkOf';
 import { styleOfChart } from '../../src/routes/report/charts/styleOfChart';
 import { foundOnObserved } from '../../src/routes/report/foundOnObserved';
 import { notShownWords } from '../../src/routes/report/notShownWords';

@@ -1,4 +1,4 @@
-import { csvCell } from '../rides/csvCell';
+import { csvCell } from '$lib/csvCell';
 import type { ArchiveRow, ArchiveValue } from './archiveRows';
 import type { ArchiveTable } from './archiveTables';
 

@@ -1,5 +1,5 @@
 import type { RideView } from '../views';
-import { csvCell } from './csvCell';
+import { csvCell } from '$lib/csvCell';
 
 const COLUMNS = [
 	'ride',

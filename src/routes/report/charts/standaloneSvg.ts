@@ -1,6 +1,6 @@
 import type { Component } from 'svelte';
 import { render } from 'svelte/server';
-import { inkOf } from './inkOf';
+import { inkOf } from '$lib/charts/inkOf';
 import { styleOfChart } from './styleOfChart';
 
 /** Sources of the chart components, for their style blocks. */

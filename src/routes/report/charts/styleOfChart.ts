@@ -1,4 +1,4 @@
-import { inkOf } from './inkOf';
+import { inkOf } from '$lib/charts/inkOf';
 
 /**
  * The style block of a chart component for a drawing that stands by itself: inks as plain colours, each

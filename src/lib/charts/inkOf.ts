@@ -2,6 +2,7 @@
 const PRINTED: Readonly<Record<string, string>> = {
 	ground: '#fff',
 	sheet: '#fff',
+	sunken: '#f2f2f2',
 	ink: '#000',
 	soft: '#333',
 	rule: '#999',

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { rideStripData } from '$lib/charts/rideStripData';
+import { DRIVE_STATES } from '$lib/slip/analysis';
+import { courseTable } from '../../src/routes/builds/[id]/release/courseTable';
+import { fanTable } from '../../src/routes/rides/[id]/fanTable';
+import { stripTable } from '../../src/routes/rides/[id]/stripTable';
+import { happeningsTable } from '../../src/routes/wheels/[id]/happeningsTable';
+import { wearTable } from '../../src/routes/wheels/[id]/inspections/wearTable';
+
+const f32 = (...values: number[]) => Float32Array.from(values);
+const DRIVING = DRIVE_STATES.indexOf('driving');
+const data = rideStripData({
+	length: 3,
+	traces: {
+		state: f32(DRIVING, DRIVING, NaN),
+		speedMps: f32(5, 6, NaN),
+		cadenceRpm: f32(80, 0, NaN),
+		distanceM: f32(0, 5, 11)
+	}
+});
+
+describe('tables behind the drawings of a ride', () => {
+	it('give every second that is shown, empty where a value is not known', () => {
+		const { columns, rows } = stripTable(data, data.raw.gained, [0.5, 9]);
+		const [first, second] = [...rows].map((row) =>
+			Object.fromEntries(row.map((cell, i) => [columns[i], cell]))
+		);
+		expect(first).toMatchObject({
+			time_s: 1,
+			distance_m: 5,
+			drive: 'driving',
+			speed_kmh: 21.6,
+			power_w: null
+		});
+		expect(second).toMatchObject({ time_s: 2, drive: null, cadence_rpm: null });
+		expect([...rows]).toHaveLength(2);
+	});
+
+	it('give the dots of the fan and nothing that is not drawn', () => {
+		expect([...fanTable(data, () => true, [0, 2]).rows]).toEqual([[0, 18, 80]]);
+	});
+});
+
+describe('courseTable', () => {
+	it('gives the lines of the plan at each slip and where the test has come to', () => {
+		const { rows } = courseTable({
+			slipsAtM: [100_000],
+			observedM: 400_000,
+			slopePerThousandKm: 5,
+			passIntercept: -1.5,
+			failIntercept: 2,
+			allowedAtEnd: 2
+		});
+		expect([...rows]).toEqual([
+			[0, 0, 2, null],
+			[100, 1, 2.5, null],
+			[400, 1, 3, 0.5]
+		]);
+	});
+});
+
+describe('wearTable and happeningsTable', () => {
+	it('name the unit in the column and leave empty what has no length', () => {
+		const points = [{ distanceM: 1500, mean: 1.25, repeats: 3, range: 0.02, beforeRunIn: true }] as never;
+		expect(wearTable({ points, unit: 'mm' })).toEqual({
+			columns: ['distance_km', 'mean_mm', 'repeats', 'range_mm', 'before_run_in'],
+			rows: [[1.5, 1.25, 3, 0.02, 'yes']]
+		});
+		const service = {
+			key: 's',
+			what: 'service',
+			href: null,
+			atM: 900,
+			at: '2026-05-01T08:00:00Z',
+			lengthM: null,
+			observedM: null
+		};
+		expect([...happeningsTable([service]).rows]).toEqual([
+			['service', 0.9, '2026-05-01T08:00:00Z', null, null]
+		]);
+	});
+});
