@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { seconds } from './exampleWords';
 import type { Visit } from './workshop';
@@ -115,5 +116,33 @@ export async function expectRideViewsAgree(visit: Visit, ridePath: string): Prom
 	const sign = (await band.locator('g').first().boundingBox())!;
 	await page.mouse.click(sign.x + sign.width / 2, sign.y + sign.height / 2);
 	await page.getByRole('heading', { name: /^Event 1, / }).waitFor();
+	expect(visit.complaints).toEqual([]);
+}
+
+/** Strips, fan and track to take away: drawings that need nothing else, and tables of what is shown. */
+export async function expectRideChartsAreSaved(visit: Visit, ridePath: string): Promise<void> {
+	const { page } = visit;
+	await page.goto(ridePath);
+	await page.locator('[data-stage="shown"]').waitFor();
+	await page.locator('a.open').first().click();
+	await page.getByRole('heading', { name: /^Event 1, / }).waitFor();
+	const saved = async (button: RegExp) => {
+		const coming = page.waitForEvent('download');
+		await page.getByRole('button', { name: button }).click();
+		return readFileSync(await (await coming).path(), 'utf8');
+	};
+	const strips = await saved(/^Save ride \d+ \d.* as a drawing/);
+	expect(strips).toContain('Crank angle gained on the wheel');
+	// a line of the canvas, a hatch of the ground, a sign of the event; nothing that needs the page
+	expect(strips).toMatch(/<path fill="none" stroke="#000" stroke-width="1.5"/);
+	expect(strips).toContain('fill="url(#gained-hatch)"');
+	expect(strips).not.toMatch(/var\(--|class=|<style|href=|rgb\(/);
+	await page.getByText('Cadence against speed: where').click();
+	expect(await saved(/cadence against speed as a drawing/)).toMatch(/^<svg xmlns=/);
+	const table = (await saved(/^Save ride \d+ \d.* as a table/)).trim().split('\r\n');
+	const [from, to] = await shown(visit);
+	expect(table[0]).toMatch(/^time_s,distance_m,drive,gained_hub_deg/);
+	expect(table.length - 1).toBe(to - from + 1);
+	expect(Number(table[1].split(',')[0])).toBe(from);
 	expect(visit.complaints).toEqual([]);
 }

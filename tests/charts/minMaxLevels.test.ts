@@ -12,10 +12,10 @@ describe('minMaxLevels', () => {
 	});
 
 	it('passes over missing values and keeps a group that has none as missing', () => {
-		const values = new Float32Array(16).fill(NaN);
+		const values = new Float32Array(32).fill(NaN);
 		values[1] = 5;
 		values[2] = 3;
-		const [, groups] = minMaxLevels(values).levels;
+		const [, , groups] = minMaxLevels(values).levels;
 		expect([groups.low[0], groups.high[0]]).toEqual([3, 5]);
 		expect(groups.low[1]).toBeNaN();
 	});

@@ -5,6 +5,7 @@ import { minMaxLevels } from '$lib/charts/minMaxLevels';
 import { printedLook, screenInks } from '$lib/charts/printedLook';
 import { fileNameOf } from '$lib/charts/saveFile';
 import { svgPen } from '$lib/charts/svgPen';
+import { wrapped } from '$lib/charts/wrapped';
 
 describe('chartTableCsv', () => {
 	it('neutralises what a spreadsheet would run, quotes what it would split, leaves empty what is not known', () => {
@@ -96,5 +97,12 @@ describe('printedLook', () => {
 		expect(printedLook(style({ fill: 'url("#gained-hatch")' }), false, inks)).toEqual([
 			['fill', 'url(#gained-hatch)']
 		]);
+	});
+});
+
+describe('wrapped', () => {
+	it('breaks captions between words', () => {
+		expect(wrapped('one two three', 7)).toEqual(['one two', 'three']);
+		expect(wrapped('engagement step', 5)).toEqual(['engagement', 'step']);
 	});
 });

@@ -1,5 +1,5 @@
 import { cleanFileName } from '$lib/server/store/cleanFileName';
-import { csvCell } from '$lib/csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 import { oneOf, type Pick } from './seeded';
 
 const PIECES = [

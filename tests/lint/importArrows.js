@@ -13,8 +13,9 @@ export const ARROWS = {
 	'lib/reliability': [],
 	'lib/hardware': [],
 	'lib/release': ['lib/reliability'],
-	// names of the drive's states
-	'lib/charts': ['lib/slip'],
+	'lib/tables': [],
+	// names of the drive's states; cells of tables to take away
+	'lib/charts': ['lib/slip', 'lib/tables'],
 	'lib/ui': [],
 	'lib/server': [
 		'lib/ride',
@@ -23,6 +24,7 @@ export const ARROWS = {
 		'lib/reliability',
 		'lib/hardware',
 		'lib/release',
+		'lib/tables',
 		'jobs'
 	],
 	jobs: ['lib/ride', 'lib/drivetrain', 'lib/slip', 'lib/reliability', 'lib/hardware', 'lib/release'],

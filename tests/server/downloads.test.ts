@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { channelBytes, eventsCsv, recordVerdict, rideView } from '$lib/server';
-import { csvCell } from '$lib/csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 import { addRide, freshLedger, slipAt, withHardware } from './testLedger';
 
 describe('channelBytes', () => {

@@ -1,4 +1,4 @@
-import { csvCell } from '../csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 
 /** The figures behind a chart: names of the columns with their units, then the rows. */
 export interface ChartTable {

@@ -2,6 +2,7 @@ import type { Inks } from './canvasInks.svelte';
 import { inkOf } from './inkOf';
 import { layerDrawings } from './layerDrawings';
 import { printedLook, screenInks } from './printedLook';
+import { wrapped } from './wrapped';
 import { svgPen } from './svgPen';
 
 const NAMESPACE = 'http://www.w3.org/2000/svg';
@@ -91,8 +92,16 @@ function caption(element: Element, x: number, y: number, inks: ReadonlyMap<strin
 	const ink = inks.get(style.color) ?? inkOf('ink');
 	const padding = parseFloat(style.paddingLeft) || 0;
 	const line = (parseFloat(style.paddingTop) || 0) + parseFloat(style.fontSize);
-	const words = (element.textContent ?? '').replace(/\s+/g, ' ').trim();
-	return `<text x="${x + padding}" y="${tenth(y + line)}" font-size="${style.fontSize}" fill="${ink}">${escaped(words)}</text>`;
+	const size = parseFloat(style.fontSize);
+	// letters of the font that a reader has may be wider than the page's
+	const letters = Math.floor((element.getBoundingClientRect().width - 2 * padding) / (0.54 * size));
+	const lines = wrapped((element.textContent ?? '').replace(/\s+/g, ' ').trim(), letters);
+	return lines
+		.map(
+			(words, index) =>
+				`<text x="${x + padding}" y="${tenth(y + line + 1.3 * size * index)}" font-size="${style.fontSize}" fill="${ink}">${escaped(words)}</text>`
+		)
+		.join('');
 }
 
 const tenth = (value: number) => Math.round(value * 10) / 10;

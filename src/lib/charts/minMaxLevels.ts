@@ -14,9 +14,8 @@ export interface Levels {
 	readonly levels: readonly Level[];
 }
 
-/** The first summary joins four samples; from there on two groups, so that a zoom finds one near its pixels. */
-const FIRST = 4;
-const NEXT = 2;
+/** Each summary joins two groups, so that every zoom finds one near its pixels; of millions the first joins four. */
+const MANY = 1_000_000;
 const FEWEST = 8;
 
 /**
@@ -29,7 +28,7 @@ const FEWEST = 8;
 export function minMaxLevels(values: Float32Array, stepS = 1): Levels {
 	const levels: Level[] = [{ size: 1, low: values, high: values }];
 	for (let below = levels[0]; below.low.length > FEWEST; below = levels[levels.length - 1]) {
-		const factor = levels.length === 1 ? FIRST : NEXT;
+		const factor = levels.length === 1 && values.length > MANY ? 4 : 2;
 		const count = Math.ceil(below.low.length / factor);
 		const low = new Float32Array(count).fill(NaN);
 		const high = new Float32Array(count).fill(NaN);

@@ -10,7 +10,7 @@ export interface TraceColumns {
 }
 
 /**
- * The samples while there are no more than two a pixel, else the finest groups of which each pixel holds one, cut to the window
+ * The samples while there are no more than two a pixel, else the finest groups of which a pixel holds about one, cut to the window
  * (with one neighbour on each side, so that the line leaves the window rather than ending in it).
  *
  * @param window shown time, seconds [from, to], from < to
@@ -23,7 +23,7 @@ export function traceOfWindow(
 ): TraceColumns {
 	const samples = (window[1] - window[0]) / trace.stepS;
 	const level =
-		trace.levels.find(({ size }) => samples / size <= (size === 1 ? 2 : 1) * pixels) ??
+		trace.levels.find(({ size }) => samples / size <= (size === 1 ? 2 : 1.25) * pixels) ??
 		trace.levels[trace.levels.length - 1];
 	const groupS = level.size * trace.stepS;
 	const first = Math.max(0, Math.floor(window[0] / groupS) - 1);

@@ -1,4 +1,4 @@
-import { csvCell } from '$lib/csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 import type { ArchiveRow, ArchiveValue } from './archiveRows';
 import type { ArchiveTable } from './archiveTables';
 

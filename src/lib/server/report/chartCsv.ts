@@ -1,6 +1,6 @@
 import type { BinnedRate } from '../evidence/binnedRates';
 import type { BuildAgainstBuild, BuildTold, ComparisonPolicy } from '../evidence/buildAgainstBuild';
-import { csvCell } from '$lib/csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 import type { DrawnLine, RateView } from '../views';
 
 /** Charts that can be had as a drawing and as a table. */

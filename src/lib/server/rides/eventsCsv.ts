@@ -1,5 +1,5 @@
 import type { RideView } from '../views';
-import { csvCell } from '$lib/csvCell';
+import { csvCell } from '$lib/tables/csvCell';
 
 const COLUMNS = [
 	'ride',
