@@ -22,13 +22,17 @@ async function answer(request: ChildRequest): Promise<void> {
 }
 
 async function work(request: ChildRequest): Promise<AnalyseAnswer> {
-	const { requestId, path, fileName, bike, limits } = request;
+	const { requestId, path, fileName, bike, limits, columns } = request;
 	try {
 		const bytes = await readFile(path);
 		troubleForTests(bytes);
 		if (request.kind === 'analyse')
-			return { requestId, kind: 'analysed', file: await analyseBytes(bytes, fileName, bike, limits) };
-		const result = insertionTest(await decodeRide(bytes, fileName, limits), bike, request.seed);
+			return {
+				requestId,
+				kind: 'analysed',
+				file: await analyseBytes(bytes, fileName, bike, limits, columns)
+			};
+		const result = insertionTest(await decodeRide(bytes, fileName, limits, columns), bike, request.seed);
 		return { requestId, kind: 'inserted', result };
 	} catch (error) {
 		if (error instanceof RideRefused) {

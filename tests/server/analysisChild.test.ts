@@ -22,7 +22,7 @@ describe('AnalysisChild', () => {
 		const entry = join(folder, 'hangsUp.mjs');
 		writeFileSync(entry, HANGS_UP);
 		const child = new AnalysisChild(entry);
-		const file = { path: 'a.fit', fileName: 'a.fit', bike: {}, limits: READ_LIMITS };
+		const file = { path: 'a.fit', fileName: 'a.fit', bike: {}, limits: READ_LIMITS, columns: null };
 		const pids: string[] = [];
 		const kinds: string[] = [];
 		for (let i = 0; i < 4; i++) {

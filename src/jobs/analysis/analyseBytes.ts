@@ -1,4 +1,5 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import type { ColumnMapping } from '$lib/ride/columnMapping';
 import { decodeRide } from '$lib/ride/decodeRide';
 import type { ReadLimits } from '$lib/ride/limits';
 import { meanTemperature } from '$lib/ride/meanTemperature';
@@ -19,9 +20,10 @@ export async function analyseBytes(
 	bytes: Uint8Array,
 	fileName: string,
 	bike: Bike = {},
-	limits?: ReadLimits
+	limits?: ReadLimits,
+	columns: ColumnMapping | null = null
 ): Promise<AnalysedFile> {
-	const ride = await decodeRide(bytes, fileName, limits);
+	const ride = await decodeRide(bytes, fileName, limits, columns);
 	const analysis = analyseRide(ride, bike);
 	return {
 		format: ride.format,

@@ -1,5 +1,6 @@
 import type { Bike, Gear } from '$lib/drivetrain/bike';
 import type { RideLearning } from '$lib/drivetrain/rideLearning';
+import type { ColumnMapping } from '$lib/ride/columnMapping';
 import type { ReadLimits } from '$lib/ride/limits';
 import type { MeanTemperature } from '$lib/ride/meanTemperature';
 import type { RecordingKind } from '$lib/ride/recordingKind';
@@ -16,6 +17,8 @@ export interface FileToRead {
 	readonly fileName: string;
 	readonly bike: Bike;
 	readonly limits: ReadLimits;
+	/** of a logger's table, where a person has named them */
+	readonly columns: ColumnMapping | null;
 }
 
 /** What the server asks of the child process: one file at a time. */

@@ -1,9 +1,10 @@
 import { assembleRide } from './assembleRide';
 import { MAX_LOGGER_BYTES, READ_LIMITS, type ReadLimits } from './limits';
-import { loggerHeader, type LoggerHeader } from './loggerHeader';
-import { readLoggerRows, type LoggerRows } from './readLoggerRows';
+import { loggerHeader } from './loggerHeader';
+import { readLoggerRows } from './readLoggerRows';
 import { refusal } from './refusal';
-import type { Ride, RideWarning } from './ride';
+import type { Ride } from './ride';
+import { tableWarnings } from './tableWarnings';
 
 /** bytes in which the head of the file must end */
 const HEAD_BYTES = 65_536;
@@ -42,37 +43,11 @@ export async function decodeLoggerCsv(bytes: Uint8Array, limits: ReadLimits = RE
 			speedSource: 'wheel',
 			trainer: null,
 			motorAssisted: null,
-			warnings: warningsOf(header, rows)
+			warnings: tableWarnings(header.startedAtMs, rows)
 		},
 		limits
 	);
 	// the clock was put in order at small numbers, where a thousandth of a second is exact
 	const startedAtMs = header.startedAtMs === null ? 0 : header.startedAtMs + ride.startedAtMs;
 	return { ...ride, startedAtMs };
-}
-
-function warningsOf(header: LoggerHeader, rows: LoggerRows): RideWarning[] {
-	const warnings: RideWarning[] = [];
-	if (header.startedAtMs === null) {
-		warnings.push({
-			code: 'no-clock-in-logger',
-			sentence: 'The logger knows no date. Say when this ride was, so that it finds the build on the wheel.',
-			detail: 'no comment line "# started_at: ISO" before the column names'
-		});
-	}
-	if (rows.ragged > 0) {
-		warnings.push({
-			code: 'rows-left-out',
-			sentence: 'Some lines of the file have missing or surplus columns and were left out.',
-			detail: `${rows.ragged} lines, the first is line ${rows.firstRaggedLine}`
-		});
-	}
-	if (rows.notNumbers > 0) {
-		warnings.push({
-			code: 'cells-left-out',
-			sentence: 'Some cells of the file hold no number and were left out.',
-			detail: `${rows.notNumbers} cells`
-		});
-	}
-	return warnings;
 }

@@ -3,6 +3,8 @@ import { RideRefused, type RefusalCode } from './ride';
 const SENTENCES: Readonly<Record<RefusalCode, string>> = {
 	'not-a-ride-file':
 		'This is not a ride file that can be read here. Upload the file as the ride computer wrote it (FIT), a TCX or GPX export, or a logger CSV.',
+	'columns-not-known':
+		'This is a table of a logger whose columns are not known yet. Say once which column is what; files of the same kind are read by it from then on.',
 	'not-a-bicycle-ride':
 		'This recording is not a bicycle ride. If it is one, set its sport to cycling where it was recorded and export it again.',
 	'no-records':

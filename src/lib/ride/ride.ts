@@ -100,6 +100,8 @@ export interface Ride {
 /** Why a file is not taken as a ride. */
 export type RefusalCode =
 	| 'not-a-ride-file'
+	/** a table whose columns a person must name first */
+	| 'columns-not-known'
 	| 'not-a-bicycle-ride'
 	| 'no-records'
 	| 'no-clock'

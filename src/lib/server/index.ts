@@ -10,6 +10,7 @@ export { closeLedger, getLedger } from './ledger/getLedger';
 export { fromInstant, toInstant } from './ledger/instants';
 
 export { actorOf, choosePerson, findPerson, findPersonAsActor, listPeople } from './people/people';
+export { columnQuestion, nameColumns, type ColumnQuestion } from './columns/nameColumns';
 export { archiveLines } from './unpack/archiveLines';
 export { getSettings, setSettings, type Settings } from './settings/settings';
 

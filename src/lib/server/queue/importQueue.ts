@@ -73,7 +73,7 @@ export function refuseImport(ledger: Ledger, queued: QueuedImport, refusal: File
 }
 
 /** Imports of the same content that came while this one was under way share its outcome. */
-function setStage(
+export function setStage(
 	ledger: Ledger,
 	queued: QueuedImport,
 	stage: ImportStage,
@@ -93,7 +93,7 @@ function setStage(
 			now: ledger.now(),
 			id: queued.id,
 			owner: queued.owner,
-			final: stage === 'refused' || stage === 'failed' ? 1 : 0,
+			final: stage === 'refused' || stage === 'failed' || stage === 'asks' ? 1 : 0,
 			sha256: queued.sha256
 		});
 }

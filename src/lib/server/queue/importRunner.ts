@@ -3,18 +3,14 @@ import type { Bike } from '$lib/drivetrain/bike';
 import { cpus } from 'node:os';
 import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { askForColumns } from '../columns/askForColumns';
+import { sourceColumns } from '../columns/sourceColumns';
 import { readLimits } from '../ledger/programLimits';
 import { evidenceKey } from '../ledger/remember';
 import { log } from '../log/log';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
-import {
-	AnalysisChild,
-	childLimits,
-	type Analysed,
-	type ChildLimits,
-	type ChildOutcome
-} from './analysisChild';
+import { AnalysisChild, childLimits, type ChildLimits } from './analysisChild';
 import { ArchiveUnpacker } from '../unpack/archiveUnpacker';
 import { analyseFileEntry, unpackArchiveEntry } from './analyseFileEntry';
 import { currentVersion, keepFirstVersion } from './analysisVersions';
@@ -44,6 +40,7 @@ import {
 	type Insertion
 } from './insertionQueue';
 import { giveLeaseBack, HEARTBEAT_EVERY_MS, keepLease, newHolder, takeLease } from './lease';
+import { logOutcome } from './logOutcome';
 import { readHints } from './rideHints';
 import { ridesTouchedSince } from './ridesTouchedSince';
 import { saveImport } from './saveImport';
@@ -250,7 +247,9 @@ export class ImportRunner {
 		const outcome = await child.analyse(this.#fileOf(queued, bike));
 		if (this.#stopped) return;
 		logOutcome(queued.id, begunMs, outcome);
-		if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
+		if (outcome.kind === 'refused' && outcome.refusal.code === 'columns-not-known')
+			askForColumns(this.ledger, queued, outcome.refusal);
+		else if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
 		else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
 		else {
 			keepFirstVersion(this.ledger);
@@ -278,15 +277,14 @@ export class ImportRunner {
 	}
 
 	#fileOf({ sha256, fileName }: { sha256: string; fileName: string }, bike: Bike): FileToRead {
-		return { path: sourcePath(this.ledger.folder, sha256), fileName, bike, limits: readLimits() };
+		return {
+			path: sourcePath(this.ledger.folder, sha256),
+			fileName,
+			bike,
+			limits: readLimits(),
+			columns: sourceColumns(this.ledger.database, sha256)
+		};
 	}
-}
-
-function logOutcome(id: number, begunMs: number, outcome: ChildOutcome<Analysed>): void {
-	const facts = { import: id, ms: Math.round(performance.now() - begunMs) };
-	if (outcome.kind === 'refused') log.info('file refused', { ...facts, code: outcome.refusal.code });
-	else if (outcome.kind === 'broke') log.warn('file put back', facts);
-	else log.info('file done', { ...facts, events: outcome.file.events.length });
 }
 
 function newestTrail(ledger: Ledger): number {

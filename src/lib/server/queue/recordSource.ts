@@ -112,7 +112,7 @@ function findEarlier(ledger: Ledger, sha256: string): { rideId: number | null; s
 		};
 	if (ride) return { rideId: ride.id, sentence: 'This very file is in the ledger already; it counts once.' };
 	const waiting = ledger.database
-		.prepare("SELECT 1 FROM import WHERE sha256 = ? AND stage IN ('waiting', 'analysing')")
+		.prepare("SELECT 1 FROM import WHERE sha256 = ? AND stage IN ('waiting', 'analysing', 'asks')")
 		.get(sha256);
 	return waiting ? { rideId: null, sentence: 'This very file was handed in already; it counts once.' } : null;
 }

@@ -4,6 +4,7 @@ import { existsSync } from 'node:fs';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import type { Bike } from '$lib/drivetrain/bike';
 import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import { sourceColumns } from '../columns/sourceColumns';
 import { readLimits } from '../ledger/programLimits';
 import { AnalysisChild } from '../queue/analysisChild';
 import { analyseFileEntry } from '../queue/analyseFileEntry';
@@ -49,7 +50,13 @@ export async function checkAgain(
 			if (!existsSync(path)) continue;
 			const startedMs = performance.now();
 			const bike = (JSON.parse(stored.detail) as { bike?: Bike }).bike ?? {};
-			const outcome = await child.analyse({ path, fileName: stored.fileName, bike, limits: readLimits() });
+			const outcome = await child.analyse({
+				path,
+				fileName: stored.fileName,
+				bike,
+				limits: readLimits(),
+				columns: sourceColumns(database, stored.sha256)
+			});
 			found.checked++;
 			const subject = `ride ${stored.rideId}`;
 			if (outcome.kind === 'analysed') compare(database, stored, outcome.file, subject, found);
