@@ -1,7 +1,8 @@
 // A workshop's bulk: npm run bench:bulk [-- RIDES]
 // 50 riders, in a process of their own, upload 1,000 different rides of three hours to a real server of the build at
-// once, into a ledger that is empty and into one with 10,000 rides; meanwhile pages are asked for. Prints rides a
-// second, processor time a ride, memory, how pages and uploads answer, and what a ride takes of the channel store.
+// once, into a ledger that is empty and into one with 10,000 rides; meanwhile pages are asked for, and as often a
+// process that answers every request with one letter: what that waits is the machine's, not the server's. Prints rides
+// a second, processor time a ride, memory, how pages and uploads answer, and what a ride takes of the channel store.
 import Database from 'better-sqlite3';
 import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
@@ -21,7 +22,7 @@ const RIDERS = 50;
 const HOURS = 3;
 /** so many are simulated; the others are the same rides on other days */
 const SIMULATED = 12;
-const PAGES = ['/', '/rides', '/imports.json', '/builds'];
+const PAGES = ['/', '/rides', '/imports.json', '/builds', '/wheels'];
 const PAGE_EVERY_MS = 100;
 
 const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-bulk-'));
@@ -58,21 +59,38 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	const server = await startServer(data);
 	const cookie = await chooseName(server.origin, 'Bench');
 	const pid = server.child.pid!;
-	for (const page of PAGES) await answerMs(server.origin + page, cookie);
+	// as a browser does that was told what is being computed
+	const pages = full ? [...PAGES, '/builds/1', '/compare'] : PAGES;
+	for (const page of pages) await answerMs(`${server.origin}${page}?now=1`, cookie);
 	const idle = processFigures(pid);
-	const watch = watchServer(pid, server.origin, cookie);
+	const bare = await bareServer();
+	const watch = watchServer(
+		pid,
+		pages.map((page) => server.origin + page),
+		cookie,
+		bare.origin,
+		join(data, 'ledger.sqlite')
+	);
 	const from = performance.now();
 	const uploadsMs = await riders(server.origin, files);
 	const uploadedS = (performance.now() - from) / 1000;
 	const counts = await waitForAll(join(data, 'ledger.sqlite'));
 	const doneS = (performance.now() - from) / 1000;
-	const { pagesMs, most } = await watch();
+	const { pagesMs, bareMs, most, course } = await watch();
 	const after = processFigures(pid);
+	bare.stop();
 	await server.stop();
 	console.log(`\n${full ? 'into a ledger of 10,000 rides' : 'into an empty ledger'}: ${counts}`);
 	say('rides a second, from the first upload to the last event stored', RIDES / doneS, 'wanted >= 8');
 	say('seconds until every upload was taken', uploadedS, `${RIDERS} riders at once`);
-	say('processor ms a ride, children', (1000 * (after.childCpuS - idle.childCpuS)) / RIDES, 'flat is wanted');
+	const analysing = ({ childCpuS, readerCpuS }: ProcessFigures) => childCpuS - readerCpuS;
+	say(
+		'processor ms a ride, children that analyse',
+		(1000 * (analysing(after) - analysing(idle))) / RIDES,
+		''
+	);
+	for (const tenth of [1, 2, 5, 10]) sayTenth(course, tenth);
+	say('processor s of the child that computes figures', after.readerCpuS - idle.readerCpuS, '');
 	say(
 		'processor ms a ride, server with its pages',
 		(1000 * (after.serverCpuS - idle.serverCpuS)) / RIDES,
@@ -82,8 +100,11 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	say('upload of one ride, ms, p95', quantile(uploadsMs, 0.95), '');
 	say(`pages meanwhile, ms, middle of ${pagesMs.length}`, quantile(pagesMs, 0.5), '');
 	say('pages meanwhile, ms, p95', quantile(pagesMs, 0.95), 'wanted <= 50 at the server');
+	say('a process that does nothing, ms, middle', quantile(bareMs, 0.5), 'the machine');
+	say('a process that does nothing, ms, p95', quantile(bareMs, 0.95), 'the machine');
 	say('server, MB resident at most', after.serverMostMb, 'wanted < 200');
-	say('largest child, MB resident at most', most.childMostMb, 'wanted < 300');
+	say('largest child that analyses, MB resident at most', most.childMostMb, 'wanted < 300');
+	say('child that computes figures, MB resident at most', most.readerMostMb, '');
 	say('channel store, KB a ride', storeKb(join(data, 'channels.sqlite'), full), 'wanted <= 150');
 }
 
@@ -120,24 +141,65 @@ function riders(origin: string, files: string): Promise<number[]> {
 	);
 }
 
+/** How far it was at an instant: rides stored, and processor seconds until then. */
+interface Course {
+	readonly rides: number;
+	readonly figures: ProcessFigures;
+}
+
 /** Asks for pages and looks at memory until it is told to end. */
-function watchServer(pid: number, origin: string, cookie: string) {
+function watchServer(pid: number, pages: readonly string[], cookie: string, bare: string, ledger: string) {
 	const pagesMs: number[] = [];
+	const bareMs: number[] = [];
+	const course: Course[] = [];
+	const database = new Database(ledger, { readonly: true });
+	const stored = database.prepare<[], number>("SELECT count(*) FROM import WHERE stage = 'done'").pluck();
 	let most: ProcessFigures = processFigures(pid);
 	let ended = false;
 	const asking = (async () => {
 		for (let i = 0; !ended; i++) {
-			pagesMs.push(await answerMs(origin + PAGES[i % PAGES.length], cookie));
+			pagesMs.push(await answerMs(pages[i % pages.length], cookie));
+			bareMs.push(await answerMs(bare, cookie));
 			const now = processFigures(pid);
-			if (now.childMostMb > most.childMostMb) most = now;
+			most = {
+				...now,
+				childMostMb: Math.max(most.childMostMb, now.childMostMb),
+				readerMostMb: Math.max(most.readerMostMb, now.readerMostMb)
+			};
+			course.push({ rides: stored.get()!, figures: now });
 			await new Promise((resolve) => setTimeout(resolve, PAGE_EVERY_MS));
 		}
 	})();
 	return async () => {
 		ended = true;
 		await asking;
-		return { pagesMs, most };
+		database.close();
+		return { pagesMs, bareMs, most, course };
 	};
+}
+
+/** Processor time a ride within one tenth of the rides: flat is wanted. */
+function sayTenth(course: readonly Course[], tenth: number): void {
+	const at = (rides: number) => course.find((one) => one.rides >= rides) ?? course[course.length - 1];
+	const [from, to] = [at(Math.ceil(((tenth - 1) * RIDES) / 10)), at(Math.floor((tenth * RIDES) / 10))];
+	const rides = to.rides - from.rides;
+	if (rides === 0) return;
+	const ms = (of: (figures: ProcessFigures) => number) =>
+		(1000 * (of(to.figures) - of(from.figures))) / rides;
+	const children = ms(({ childCpuS, readerCpuS }) => childCpuS - readerCpuS).toFixed(0);
+	console.log(
+		`processor ms a ride, ${tenth}. tenth: ${children} in children, ${ms(({ serverCpuS }) => serverCpuS).toFixed(0)} in the server`
+	);
+}
+
+/** A process that answers every request with one letter. */
+async function bareServer() {
+	const code = `require('node:http').createServer((_, r) => r.end('x')).listen(0, '127.0.0.1', function () { console.log(this.address().port) })`;
+	const child = spawn(process.execPath, ['-e', code], { stdio: ['ignore', 'pipe', 'inherit'] });
+	const port = await new Promise<string>((resolve) =>
+		child.stdout.once('data', (text) => resolve(String(text).trim()))
+	);
+	return { origin: `http://127.0.0.1:${port}/`, stop: () => child.kill() };
 }
 
 async function answerMs(url: string, cookie: string): Promise<number> {

@@ -5,11 +5,15 @@ export interface ProcessFigures {
 	readonly serverMb: number;
 	/** largest resident memory that the server has had so far */
 	readonly serverMostMb: number;
-	/** of the largest child that runs now; 0 = none runs */
+	/** of the largest child that analyses now; 0 = none runs */
 	readonly childMostMb: number;
-	/** processor seconds of the server itself, and of its children, also of those that have ended */
+	/** of the child that computes figures of many rides; 0 = it does not run */
+	readonly readerMostMb: number;
+	/** processor seconds of the server itself, and of all of its children, also of those that have ended */
 	readonly serverCpuS: number;
 	readonly childCpuS: number;
+	/** the child that computes figures, while it runs */
+	readonly readerCpuS: number;
 }
 
 /** Clock ticks a second of processor times (Linux, USER_HZ). */
@@ -21,15 +25,23 @@ const TICKS = 100;
 export function processFigures(serverPid: number): ProcessFigures {
 	const children = readdirSync('/proc').filter((name) => /^\d+$/.test(name) && parentOf(name) === serverPid);
 	const server = statusOf(String(serverPid));
-	const childMost = children.map((pid) => statusOf(pid).mostMb);
+	const readers = children.filter(isReader);
+	const mostOf = (pids: readonly string[]) => Math.max(0, ...pids.map((pid) => statusOf(pid).mostMb));
 	const own = cpuOf(String(serverPid));
 	return {
 		serverMb: server.nowMb,
 		serverMostMb: server.mostMb,
-		childMostMb: Math.max(0, ...childMost),
+		childMostMb: mostOf(children.filter((pid) => !isReader(pid))),
+		readerMostMb: mostOf(readers),
+		readerCpuS: readers.reduce((sum, pid) => sum + cpuOf(pid).ownS, 0),
 		serverCpuS: own.ownS,
 		childCpuS: own.endedS + children.reduce((sum, pid) => sum + cpuOf(pid).ownS, 0)
 	};
+}
+
+/** the figures' child is named by its entry file */
+function isReader(pid: string): boolean {
+	return readOrNothing(`/proc/${pid}/cmdline`).includes('readers/figures');
 }
 
 function statusOf(pid: string): { nowMb: number; mostMb: number } {

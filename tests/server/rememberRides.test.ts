@@ -2,11 +2,13 @@ import { describe, expect, it } from 'vitest';
 import {
 	answerRiderMark,
 	assignRide,
+	choosePerson,
 	correctRideClock,
 	countComputingAgain,
 	createBike,
 	createBuild,
 	decideTwin,
+	figureKey,
 	fitBuild,
 	openLedger,
 	recordUnloggedDistance,
@@ -125,6 +127,18 @@ describe('rememberRides', () => {
 		const fitted = allRideFacts(test.ledger);
 		expect(fitted.some((ride, place) => ride === after[place])).toBe(false);
 		expect(fitted[2].buildId).toBe(buildId);
+	});
+
+	it('reads nothing again because somebody gave a name, and figures stay what they are', async () => {
+		const test = freshLedger();
+		await addRide(test);
+		const before = [allRideFacts(test.ledger), figureKey(test.ledger)];
+		const rider = choosePerson(test.ledger, 'A new rider');
+		expect(allRideFacts(test.ledger)).toBe(before[0]);
+		expect(figureKey(test.ledger)).toEqual(before[1]);
+		assignRide(test.ledger, test.actor, allRideFacts(test.ledger)[0].id, { riderId: rider.id });
+		expect(allRideFacts(test.ledger)[0].riderCode).toBe(rider.code);
+		expect(figureKey(test.ledger)).not.toEqual(before[1]);
 	});
 
 	it('keeps nothing of a transaction that is taken back', async () => {

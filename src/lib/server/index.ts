@@ -27,6 +27,7 @@ export { endFittedPeriod, fitBuild } from './hardware/fittedPeriods';
 export { setKnownGood } from './hardware/setKnownGood';
 export { withdrawFittedPeriod } from './hardware/withdrawFittedPeriod';
 export { createWheel, type WheelInput } from './hardware/wheels';
+export { listWheelRecords as wheelsToChoose } from './hardware/wheels';
 export { listWheels, wheelView } from './hardware/wheelViews';
 
 export { comparison } from './rates/comparison';

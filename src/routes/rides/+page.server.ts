@@ -7,10 +7,10 @@ import {
 	importOverview,
 	listPeople,
 	listRides,
-	listWheels,
 	removeBrokenUpload,
 	retryImport,
-	SURFACES
+	SURFACES,
+	wheelsToChoose
 } from '$lib/server';
 import { actorOf, answered, neededId } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
@@ -29,7 +29,7 @@ export const load: PageServerLoad = ({ url }) => {
 		buildId: buildId ?? null,
 		onlyNeeds,
 		builds: buildsToChoose(ledger).map(({ id, name }) => ({ id, name })),
-		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name })),
+		wheels: wheelsToChoose(ledger).map(({ id, name }) => ({ id, name })),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		bikes: bikesToChoose(ledger).map(({ id, name }) => ({ id, name })),
 		surfaces: [...SURFACES],

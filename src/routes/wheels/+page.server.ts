@@ -1,4 +1,4 @@
-import { createBuild, createWheel, getLedger, listBuilds, listWheels } from '$lib/server';
+import { buildList, createBuild, createWheel, getLedger, listWheels } from '$lib/server';
 import { redirect } from '@sveltejs/kit';
 import { actorOf, answered, decimal, text } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
@@ -6,7 +6,7 @@ import { wheelInput } from './wheelInput';
 
 export const load: PageServerLoad = () => {
 	const ledger = getLedger();
-	return { wheels: listWheels(ledger), builds: listBuilds(ledger) };
+	return { wheels: listWheels(ledger), builds: buildList(ledger) };
 };
 
 export const actions: Actions = {

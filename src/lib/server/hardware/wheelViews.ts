@@ -12,10 +12,17 @@ import { listWheelRecords, type WheelRecord } from './wheels';
 
 /** Every wheel with what is on it now and how far it has been ridden. */
 export function listWheels(ledger: Ledger): WheelRow[] {
-	const facts = allRideFacts(ledger);
+	const onWheel = new Map<number | null, RideFacts[]>();
+	for (const ride of allRideFacts(ledger)) {
+		const others = onWheel.get(ride.wheelId);
+		if (others) others.push(ride);
+		else onWheel.set(ride.wheelId, [ride]);
+	}
 	const periods = listPeriods(ledger);
 	const names = buildNames(ledger);
-	return listWheelRecords(ledger).map((wheel) => toRow(ledger, wheel, facts, periods, names));
+	return listWheelRecords(ledger).map((wheel) =>
+		toRow(ledger, wheel, onWheel.get(wheel.id) ?? [], periods, names)
+	);
 }
 
 /** What a wheel's page shows: the rides and builds, and what is written down of the wheel itself. */
@@ -54,7 +61,7 @@ function toRow(
 	periods: readonly FittedPeriod[],
 	names: ReadonlyMap<number, string>
 ): WheelRow {
-	const counted = facts.filter((ride) => ride.wheelId === wheel.id && ride.standing.state === 'counted');
+	const counted = facts.filter((ride) => ride.standing.state === 'counted');
 	const now = ledger.now();
 	const fitted = periods.find(
 		({ wheelId, fromMs, untilMs }) =>

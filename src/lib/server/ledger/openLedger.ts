@@ -29,6 +29,7 @@ export interface OpenOptions {
 }
 
 const BUSY_TIMEOUT_MS = 10_000;
+const CHANNEL_CACHE_KB = 2048;
 
 /**
  * Opens the ledger in a folder; makes the folder and an empty ledger when there is none and `migrate` is
@@ -65,7 +66,12 @@ function openIn(folder: string, options: OpenOptions): Ledger {
 		database,
 		get channels() {
 			// NORMAL: what a power cut takes from here is derived again.
-			return (channels ??= open(channelFile, CHANNEL_MIGRATIONS, 'NORMAL', readonly));
+			if (!channels) {
+				channels = open(channelFile, CHANNEL_MIGRATIONS, 'NORMAL', readonly);
+				// traces are read once and written once: what stays of them in memory is of no use to anybody
+				channels.pragma(`cache_size = -${CHANNEL_CACHE_KB}`);
+			}
+			return channels;
 		},
 		now: options.now ?? Date.now,
 		close() {

@@ -3,6 +3,7 @@ import type { FileRefusal } from '../../../jobs/analysis/messages';
 import { leaveTrail } from '../ledger/leaveTrail';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 import { LedgerRefusal } from '../refusal';
 import { BROKE_OFF_AFTER_MS } from '../store/brokenUploads';
 import { archiveSentence } from '../unpack/archiveSentence';
@@ -25,15 +26,12 @@ export interface QueuedImport {
 
 /** The oldest waiting import, now marked as being analysed by this runner; null when none waits. */
 export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImport | null {
-	return (
-		ledger.database
-			.prepare<[string, number], QueuedImport>(
-				`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
-				WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
-				RETURNING id, file_name AS fileName, sha256, attempts, owner, hints`
-			)
-			.get(holder.owner, ledger.now()) ?? null
+	const take = ledger.database.prepare<[string, number], QueuedImport>(
+		`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
+		WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
+		RETURNING id, file_name AS fileName, sha256, attempts, owner, hints`
 	);
+	return writeUnsynced(ledger, () => take.get(holder.owner, ledger.now())) ?? null;
 }
 
 /** What a runner that is gone left half done waits again, or is given up after too many attempts. */

@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { readFileSync, readlinkSync } from 'node:fs';
 import { hostname } from 'node:os';
 import type { Ledger } from '../ledger/openLedger';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 
 /** Who holds a lease: enough to tell from another process whether the holder still lives. */
 export interface LeaseHolder {
@@ -61,10 +62,8 @@ export function takeLease(ledger: Ledger, name: string, holder: LeaseHolder): bo
 
 /** Shows that the holder lives; false when somebody else has taken the lease meanwhile. */
 export function keepLease(ledger: Ledger, name: string, holder: LeaseHolder): boolean {
-	const { changes } = ledger.database
-		.prepare('UPDATE lease SET heartbeat_ms = ? WHERE name = ? AND owner = ?')
-		.run(ledger.now(), name, holder.owner);
-	return changes === 1;
+	const write = ledger.database.prepare('UPDATE lease SET heartbeat_ms = ? WHERE name = ? AND owner = ?');
+	return writeUnsynced(ledger, () => write.run(ledger.now(), name, holder.owner)).changes === 1;
 }
 
 export function holdsLease(ledger: Ledger, name: string, holder: LeaseHolder): boolean {

@@ -3,6 +3,7 @@ import { existsSync, statSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 import { recordArchive } from '../queue/recordArchive';
 import { recordSource } from '../queue/recordSource';
 import { type RideHints, writeHints } from '../queue/rideHints';
@@ -161,7 +162,8 @@ async function refuseLargeRide(ledger: Ledger, id: string, size: number): Promis
 /** Says that bytes came just now; a slow line may need minutes for one piece. */
 function touch(ledger: Ledger, id: string): number {
 	const now = ledger.now();
-	ledger.database.prepare('UPDATE upload SET touched_ms = ? WHERE id = ?').run(now, id);
+	const write = ledger.database.prepare('UPDATE upload SET touched_ms = ? WHERE id = ?');
+	writeUnsynced(ledger, () => write.run(now, id));
 	return now;
 }
 

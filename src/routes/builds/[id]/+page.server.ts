@@ -6,12 +6,12 @@ import {
 	historyOf,
 	incidentsOfBuild,
 	listRides,
-	listWheels,
 	makeRevision,
 	putInTest,
 	stackPage,
 	takeBuildBackIn,
-	withdrawBuild
+	withdrawBuild,
+	wheelsToChoose
 } from '$lib/server';
 import { askFigures } from '../../askFigures';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
@@ -39,7 +39,7 @@ export const load: PageServerLoad = async ({ params, request, url }) => {
 		history: historyOf(ledger, 'build', buildId),
 		stacks: stackPage(ledger, buildId).stacks,
 		incidents: incidentsOfBuild(ledger, buildId),
-		wheels: listWheels(ledger).map(({ id, name }) => ({ id, name }))
+		wheels: wheelsToChoose(ledger).map(({ id, name }) => ({ id, name }))
 	};
 };
 

@@ -11,7 +11,6 @@ import {
 	joinRide,
 	buildsToChoose,
 	listPeople,
-	listWheels,
 	recordVerdict,
 	REJECT_REASONS,
 	restoreRide,
@@ -22,7 +21,8 @@ import {
 	SURFACES,
 	takeBackFeltSlip,
 	undoVerdict,
-	withdrawRide
+	withdrawRide,
+	wheelsToChoose
 } from '$lib/server';
 import { actorOf, answered, neededId, pathId, text } from '../../forms';
 import { workshopInstant } from '../../fitting';
@@ -44,7 +44,7 @@ export const load: PageServerLoad = ({ params }) => {
 		surfaces: [...SURFACES],
 		bikes: bikesToChoose(ledger).map(named),
 		history: historyOf(ledger, 'ride', rideId),
-		wheels: listWheels(ledger).map(named),
+		wheels: wheelsToChoose(ledger).map(named),
 		builds: buildsToChoose(ledger).map(named),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		disputes: disputes(ledger, rideId),

@@ -17,10 +17,13 @@ CREATE INDEX evidence_ride_by_change ON evidence_ride (changed_at);
 -- a ride is described with the one that it is a copy of
 CREATE INDEX ride_by_twin ON ride (twin_of) WHERE twin_of IS NOT NULL;
 
--- a file that is handed in is nobody's judgement: it is the queue's
+-- a file that is handed in is nobody's judgement: it is the queue's; who only gives a name has said nothing either
 CREATE TRIGGER evidence_by_people AFTER INSERT ON trail
-	WHEN NEW.action NOT IN ('stored', 'handed in', 'handed in an archive')
+	WHEN NEW.action NOT IN ('stored', 'handed in', 'handed in an archive', 'chose a name')
 BEGIN UPDATE evidence SET by_people = by_people + 1; END;
+
+-- nothing is told of somebody before a ride, a verdict or a build names him, and each of these counts
+DROP TRIGGER evidence_person_added;
 
 CREATE TRIGGER evidence_of_ride_by_ride_added AFTER INSERT ON ride
 BEGIN
