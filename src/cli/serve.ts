@@ -11,6 +11,7 @@ import {
 	serverAddress,
 	type Config
 } from '$lib/server';
+import { spareMemory } from './serve/spareMemory';
 
 /** the largest request body; uploads come in pieces and state their own, smaller, limit */
 const BODY_SIZE_LIMIT = '16M';
@@ -19,6 +20,7 @@ const STOP_WITHIN_MS = 10_000;
 /** The built web app lies beside the entries: build/<stamp>/handler.js. */
 const HANDLER = new URL('../../handler.js', import.meta.url).href;
 
+spareMemory();
 try {
 	await serve(readConfig(process.env, process.argv.slice(2)));
 } catch (error) {
