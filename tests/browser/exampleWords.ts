@@ -56,6 +56,10 @@ export function everyPath(ridePath: string, event: string): string[] {
 		'/compare?look=5',
 		'/versions',
 		'/ledger',
-		'/settings'
+		'/settings',
+		'/access',
+		'/own',
+		'/come',
+		'/set-password'
 	];
 }
