@@ -4,7 +4,7 @@ import { listWheelRecords } from '../hardware/wheels';
 import type { Ledger } from '../ledger/openLedger';
 import { currentVersion } from '../queue/analysisVersions';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
-import type { FalseAlarmRate, FalseAlarmsView } from '../views';
+import type { FalseAlarmRate, FalseAlarmsView } from './falseAlarmViews';
 import { CONFIDENCE } from './countView';
 import { eventTallies, NO_EVENTS, type EventTally } from './eventTallies';
 
