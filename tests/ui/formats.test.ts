@@ -32,6 +32,11 @@ describe('createFormats', () => {
 		expect(english.figure(1e-9)).toBe('below 0.000001');
 	});
 
+	it('writes no minus before nothing', () => {
+		expect([english.number(-0), english.number(-0.4), english.number(-0.04, 1)]).toEqual(['0', '0', '0.0']);
+		expect(english.number(-0.6)).toBe('-1');
+	});
+
 	it('writes instants in the zone of the workshop, and rides in the local time they recorded', () => {
 		expect(english.dateTime('2026-05-04T16:30:00Z')).toContain('18:30');
 		expect(english.rideTime('2026-05-04T16:30:00Z', 60)).toContain('17:30');

@@ -38,7 +38,10 @@ export function createFormats(locale: string, zone: string): Formats {
 	const known = knownLocale(locale);
 	const timeZone = knownZone(zone);
 	const decimals = (value: number, digits: number) =>
-		Number.isFinite(value) ? numberFormat(known, digits).format(value) : 'not known';
+		Number.isFinite(value)
+			? // what rounds to nothing has no sign
+				numberFormat(known, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
+			: 'not known';
 	const kmNumber = (metres: number) => decimals(metres / 1000, Math.abs(metres) < 99_950 ? 1 : 0);
 	const dateTimeIn = (instant: string | number, where: string) =>
 		dateFormat(known, where, true).format(new Date(instant));
