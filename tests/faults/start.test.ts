@@ -41,11 +41,18 @@ describe('npm start', () => {
 		expect(existsSync(data)).toBe(false);
 	});
 
-	it('refuses an address other than loopback in one sentence and changes nothing', async () => {
+	it('refuses every address at once without the one that people open, and changes nothing', async () => {
 		const data = join(folder, 'ledger');
 		const got = await runCommand('serve', ['--host', '0.0.0.0', '--port', '0', '--data', data]);
-		expectRefusal(got, /0\.0\.0\.0/);
+		expectRefusal(got, /every address of this machine.*--address http/);
 		expect(existsSync(data)).toBe(false);
+	});
+
+	it('refuses an address other than loopback in one sentence while no owner has a password', async () => {
+		const data = join(folder, 'ledger');
+		const reached = ['--host', '0.0.0.0', '--address', 'http://192.0.2.2:4710'];
+		const got = await runCommand('serve', [...reached, '--port', '0', '--data', data]);
+		expectRefusal(got, /password/);
 	});
 
 	it('refuses a folder that it cannot write to in one sentence', async () => {
