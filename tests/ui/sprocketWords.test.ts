@@ -4,7 +4,14 @@ import { sprocketsWords } from '$lib/ui/sprocketWords';
 
 const formats = createFormats('en-GB', 'UTC');
 const plain = (text: string) => text.replaceAll('\u00a0', ' ');
-const one = (teeth: number, standsOut: boolean) => ({ teeth, ratio: 3.1, lower: 1.2, upper: 8.4, standsOut });
+const one = (teeth: number, standsOut: boolean) => ({
+	teeth,
+	rate: { count: 6 },
+	ratio: 3.1,
+	lower: 1.2,
+	upper: 8.4,
+	standsOut
+});
 
 it('names the sprocket that stands out, with its limits, as a hint', () => {
 	const words = plain(
@@ -20,4 +27,13 @@ it('claims no more than that none is shown, and says when nothing can be set aga
 		'is shown to slip more'
 	);
 	expect(sprocketsWords({ sprockets: [], notKnownShare: 0 }, formats)).toContain('cannot be set');
+});
+
+it('does not let a few slips read like an answer', () => {
+	const few = { ...one(19, false), rate: { count: 1 } };
+	expect(sprocketsWords({ sprockets: [few, few], notKnownShare: 0 }, formats)).toContain(
+		'Only 2 with known teeth'
+	);
+	const none = { ...few, rate: { count: 0 } };
+	expect(sprocketsWords({ sprockets: [none], notKnownShare: 0 }, formats)).toContain('too few to set');
 });

@@ -4,6 +4,7 @@ import type { Formats } from './formats';
 export interface SprocketFigures {
 	readonly sprockets: readonly {
 		readonly teeth: number;
+		readonly rate: { readonly count: number };
 		readonly ratio: number | null;
 		readonly lower: number;
 		readonly upper: number | null;
@@ -12,6 +13,9 @@ export interface SprocketFigures {
 	readonly notKnownShare: number;
 }
 
+/** with fewer slips silence would read like an answer (common practice, no source) */
+const LEAST_SLIPS = 5;
+
 /** Whether one sprocket stands out at the same hub torque, as a hint for the workbench. */
 export function sprocketsWords({ sprockets, notKnownShare }: SprocketFigures, formats: Formats): string {
 	const without =
@@ -19,6 +23,9 @@ export function sprocketsWords({ sprockets, notKnownShare }: SprocketFigures, fo
 			? ` Teeth or torque are not known of ${formats.share(notKnownShare)} of the observed distance.`
 			: '';
 	if (sprockets.length === 0) return `Sprockets cannot be set against each other here.${without}`;
+	const slips = sprockets.reduce((sum, { rate }) => sum + rate.count, 0);
+	if (slips < LEAST_SLIPS)
+		return `${slips === 0 ? 'No slip' : `Only ${formats.number(slips)}`} with known teeth and torque: too few to set sprockets against each other.${without}`;
 	const apart = sprockets.filter(({ standsOut }) => standsOut);
 	if (apart.length === 0)
 		return `No single sprocket is shown to slip more than the others at the same hub torque.${without}`;

@@ -181,3 +181,12 @@ test('A single slip lies on one side of everything, which is no finding: too few
 	expect(factors.map(({ kind }) => kind)).not.toContain('unbounded');
 	expect(factor({ factors } as ReturnType<typeof dependsOn>, 'hub torque').kind).toBe('too few');
 });
+
+test('Eight slips for as many questions leave none of them one-sided: too few to say', () => {
+	const rides = drawn(() => 0).rides.map((one, index) =>
+		index % 15 < 2 && index < 60 ? { ...one, events: [slip({ torqueBin: index % 2 ? 7 : 4 })] } : one
+	);
+	const { factors, slips } = dependsOn(build(rides), COUNTING);
+	expect(slips).toBe(8);
+	expect(factors.map(({ kind }) => kind)).not.toContain('unbounded');
+});

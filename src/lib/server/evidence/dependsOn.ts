@@ -126,8 +126,9 @@ function viewOf(
 	place: number
 ): Omit<FactorView, 'pValue'> {
 	const effect = fit?.effects[place];
-	// one slip lies on one side of everything: that is no finding about anything
-	if (fit && fit.events < SLIPS_PER_FACTOR && effect?.kind !== 'constant')
+	// few slips lie on one side of much, or leave the fit without a summit: that is no finding about anything
+	const few = fit && (fit.events < SLIPS_PER_FACTOR || fit.eventsPerFactor < SLIPS_PER_FACTOR);
+	if (few && (fit.events < SLIPS_PER_FACTOR ? effect?.kind !== 'constant' : effect?.kind === 'unbounded'))
 		return { factor, rider, kind: 'too few', ratio: null, lower: null, upper: null };
 	if (!effect || effect.kind !== 'fit')
 		return { factor, rider, kind: effect?.kind ?? 'too few', ratio: null, lower: null, upper: null };
