@@ -1,5 +1,5 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { request, type IncomingMessage } from 'node:http';
+import { Agent, request, type IncomingMessage } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -38,22 +38,30 @@ interface Answer {
 function ask(
 	method: string,
 	path: string,
-	options: { headers?: Record<string, string>; body?: string | Buffer; anonymous?: boolean } = {}
+	options: {
+		headers?: Record<string, string>;
+		body?: string | Buffer;
+		anonymous?: boolean;
+		agent?: Agent;
+	} = {}
 ): Promise<Answer> {
 	const origin = `http://127.0.0.1:${port}`;
 	const headers = { origin, ...(options.anonymous ? {} : { cookie }), ...options.headers };
 	return new Promise((resolve, reject) => {
-		const asked = request({ host: '127.0.0.1', port, method, path, headers }, (response) => {
-			const pieces: Buffer[] = [];
-			response.on('data', (piece: Buffer) => pieces.push(piece));
-			response.on('end', () =>
-				resolve({
-					status: response.statusCode ?? 0,
-					headers: response.headers,
-					body: Buffer.concat(pieces)
-				})
-			);
-		});
+		const asked = request(
+			{ host: '127.0.0.1', port, method, path, headers, agent: options.agent },
+			(response) => {
+				const pieces: Buffer[] = [];
+				response.on('data', (piece: Buffer) => pieces.push(piece));
+				response.on('end', () =>
+					resolve({
+						status: response.statusCode ?? 0,
+						headers: response.headers,
+						body: Buffer.concat(pieces)
+					})
+				);
+			}
+		);
 		asked.on('error', reject);
 		asked.end(options.body);
 	});
@@ -142,6 +150,35 @@ describe('the server', () => {
 			body: Buffer.alloc(1)
 		});
 		expect(wrong.status).toBe(409);
+	});
+
+	it('reads a piece that is too large to its end, so that its sender hears why and can ask again', async () => {
+		const agent = new Agent({ keepAlive: true, maxSockets: 1 });
+		try {
+			for (let time = 0; time < 5; time++) {
+				const id = await announce(15 * 2 ** 20);
+				const answer = await ask('PATCH', `/uploads/${id}`, {
+					headers: { 'upload-offset': '0', 'content-type': 'application/octet-stream' },
+					body: Buffer.alloc(15 * 2 ** 20),
+					agent
+				});
+				expect(answer.status).toBe(413);
+				// over the same connection, which a body left unread would have closed or held up
+				const { offset } = JSON.parse(String((await ask('GET', `/uploads/${id}`, { agent })).body)) as {
+					offset: number;
+				};
+				expect(offset).toBeLessThanOrEqual(8 * 2 ** 20);
+				const wrong = await ask('PATCH', `/uploads/${id}`, {
+					headers: { 'upload-offset': String(offset + 1), 'content-type': 'application/octet-stream' },
+					body: Buffer.alloc(8 * 2 ** 20),
+					agent
+				});
+				expect(wrong.status).toBe(409);
+				expect((await ask('GET', `/uploads/${id}`, { agent })).status).toBe(200);
+			}
+		} finally {
+			agent.destroy();
+		}
 	});
 
 	it('gives the lines of a ride as floats and its events as a table', async () => {

@@ -3,6 +3,7 @@ import type { IncomingMessage, RequestListener, ServerResponse } from 'node:http
 import { askedThrough, PROXY_HEADERS } from './askedThrough';
 import { isLoopbackAddress } from './isLoopback';
 import type { ServerAddress } from './serverAddress';
+import { throwAwayRest } from './throwAwayRest';
 
 /** in which header the app finds the address of whoever asks; written here alone */
 export const CLIENT_HEADER = 'x-slip-ledger-client';
@@ -11,7 +12,7 @@ const WATCHED = new Set(['/health.json', '/ready.json']);
 
 /**
  * Stands before the app: reads what a proxy says of a request if that proxy is known, takes out what anybody
- * could have written, and sends on to https what has to be on https.
+ * could have written, and sends on to https what has to be on https. An answered request leaves its connection free.
  */
 export function frontDoor(
 	address: ServerAddress,
@@ -22,6 +23,7 @@ export function frontDoor(
 	const secure = address.origin.startsWith('https:');
 	const ownHost = new URL(address.origin).host;
 	return (request, response) => {
+		throwAwayRest(request, response);
 		const remote = request.socket.remoteAddress ?? '';
 		const asked = askedThrough(remote, request.headers, trusted);
 		for (const name of PROXY_HEADERS) delete request.headers[name];
