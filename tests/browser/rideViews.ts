@@ -137,6 +137,9 @@ async function expectRideChartsAreSaved(visit: Visit, ridePath: string): Promise
 	// a line of the canvas, a hatch of the ground, a sign of the event; nothing that needs the page
 	expect(strips).toMatch(/<path fill="none" stroke="#000" stroke-width="1.5"/);
 	expect(strips).toContain('fill="url(#gained-hatch)"');
+	expect(strips).toContain('fill-opacity="0.16"');
+	// on the page the ground is pixels, before and after
+	expect(await page.locator('[fill="url(#gained-hatch)"]').count()).toBe(0);
 	expect(strips).not.toMatch(/var\(--|class=|<style|href=|rgb\(/);
 	await page.getByText('Cadence against speed: where').click();
 	expect(await saved(/cadence against speed as a drawing/)).toMatch(/^<svg xmlns=/);

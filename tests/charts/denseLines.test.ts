@@ -1,12 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { drawDots } from '$lib/charts/drawDots';
-import { drawDense, isDense } from '$lib/charts/drawDense';
+import { groundPaths } from '$lib/charts/groundPaths';
+import { groundRows } from '$lib/charts/groundRows';
+import { hatchTile } from '$lib/charts/hatchTile';
+import { linearScale } from '$lib/charts/linearScale';
 import { minMaxLevels } from '$lib/charts/minMaxLevels';
-import { pixelColumns } from '$lib/charts/pixelColumns';
-import { paintBetween, paintLine, pixelsOf, type Pixels } from '$lib/charts/pixelPaint';
+import { paintStrip } from '$lib/charts/paintStrip';
+import { pixelColumns as columnsInto } from '$lib/charts/pixelColumns';
+import { layOver, layRows, paintBetween, paintLine, pixelsOf, type Pixels } from '$lib/charts/pixelPaint';
 import { rgbaOf } from '$lib/charts/rgbaOf';
+import { timeAxis } from '$lib/charts/rideAxis';
 import type { StripTrace } from '$lib/charts/strip';
-import { traceOfWindow } from '$lib/charts/traceOfWindow';
+import { stripPlaces } from '$lib/charts/stripPlaces';
+import { traceOfWindow, type TraceColumns } from '$lib/charts/traceOfWindow';
 
 const f32 = (...values: number[]) => Float32Array.from(values);
 const samples = (...values: number[]) => ({
@@ -16,6 +22,12 @@ const samples = (...values: number[]) => ({
 	exact: true
 });
 const same = (value: number) => value;
+/** the columns of a line whose values are pixels already */
+function pixelColumns(line: TraceColumns, x: (timeS: number) => number, width: number) {
+	const into = { upper: new Float32Array(width), lower: new Float32Array(width) };
+	columnsInto(line, line.atS.map(x), { start: 0, slope: 1 }, into);
+	return into;
+}
 const blank = (width: number, height: number) =>
 	pixelsOf(new Uint8ClampedArray(4 * width * height), width, height);
 const alphas = ({ width, height, bytes }: Pixels, x: number) =>
@@ -23,13 +35,13 @@ const alphas = ({ width, height, bytes }: Pixels, x: number) =>
 
 describe('pixelColumns', () => {
 	it('holds the line between two samples in every column that it crosses', () => {
-		const { upper, lower } = pixelColumns(samples(0, 40), (s) => 0.5 + 4 * s, same, 6);
+		const { upper, lower } = pixelColumns(samples(0, 40), (s) => 0.5 + 4 * s, 6);
 		expect([...upper]).toEqual([0, 5, 15, 25, 35, Infinity]);
 		expect([...lower]).toEqual([5, 15, 25, 35, 40, -Infinity]);
 	});
 
 	it('breaks at a missing value and keeps a lone one as a dot', () => {
-		const { upper, lower } = pixelColumns(samples(5, NaN, 7, NaN, NaN, 1), same, same, 6);
+		const { upper, lower } = pixelColumns(samples(5, NaN, 7, NaN, NaN, 1), same, 6);
 		expect([...upper]).toEqual([5, Infinity, 7, Infinity, Infinity, 1]);
 		expect([...lower]).toEqual([5, -Infinity, 7, -Infinity, -Infinity, 1]);
 	});
@@ -40,7 +52,7 @@ describe('pixelColumns', () => {
 		const values = Float32Array.from({ length: 4000 }, () => 100 * chance());
 		const shown = traceOfWindow(minMaxLevels(values), [0, 3999], 200);
 		expect(shown.exact).toBe(false);
-		const { upper, lower } = pixelColumns(shown, (s) => s / 20, same, 200);
+		const { upper, lower } = pixelColumns(shown, (s) => s / 20, 200);
 		// 32 samples a group, 20 a column: what a column shows lies in the group around it and its neighbours
 		for (let column = 3; column < 197; column++) {
 			const near = values.subarray(20 * column - 52, 20 * column + 72);
@@ -94,8 +106,7 @@ describe('rgbaOf', () => {
 
 /** a canvas as far as dense lines need it */
 function canvas(width: number, height: number) {
-	const put: { image: { data: Uint8ClampedArray; width: number }; x: number; y: number; dirty: number[] }[] =
-		[];
+	const put: { image: { data: Uint8ClampedArray; width: number }; x: number; y: number }[] = [];
 	const context = {
 		canvas: { width, height },
 		getTransform: () => ({ a: 1 }),
@@ -104,38 +115,126 @@ function canvas(width: number, height: number) {
 			height: down,
 			data: new Uint8ClampedArray(4 * across * down)
 		}),
-		putImageData: (image: (typeof put)[0]['image'], x: number, y: number, ...dirty: number[]) =>
-			put.push({ image, x, y, dirty })
+		putImageData: (image: (typeof put)[0]['image'], x: number, y: number) => put.push({ image, x, y })
 	};
 	return { put, context: context as unknown as CanvasRenderingContext2D };
 }
 
-describe('drawDense', () => {
-	const inks = { ink: '#000', soft: '#777', accent: '#606', wash: '#6063' };
+const INKS = {
+	ink: '#000000',
+	soft: '#777777',
+	accent: '#660066',
+	wash: '#66006633',
+	rule: '#cccccc',
+	sheet: '#ffffff',
+	sunken: '#eeeeee'
+};
+
+describe('the ground as pixels', () => {
+	it('covers as much with the hatching as its lines do', () => {
+		for (const ratio of [1, 1.5, 2, 3]) {
+			const tile = hatchTile(ratio);
+			const mean = tile.reduce((sum, share) => sum + share, 0) / tile.length;
+			// lines of 0.8 px, seen across x + y, every 6 px, three quarters opaque
+			expect(mean).toBeCloseTo((0.75 * 0.8 * Math.SQRT2) / 6, 3);
+		}
+		// the same pixels as the pattern of StripGround: on x + y = 6, and a little beside it
+		expect([...hatchTile(1)].map((share) => Math.round(100 * share))).toEqual([12, 0, 0, 0, 12, 61]);
+	});
+
+	const places = stripPlaces(timeAxis(100), [0, 100], 160);
+	const rows = (ground: ReturnType<typeof groundPaths>) => groundRows(ground, 46, 100, 1, INKS);
+	const greens = ({ bytes, width }: Pixels, row: number) =>
+		Array.from({ length: width }, (_, x) => bytes[4 * (row * width + x) + 1]);
+
+	it('hatches, sinks and tints the stretches that it is given and nothing else', () => {
+		const slip = { id: 1, number: 1, startS: 60, endS: 70, standing: 'confirmed' as const };
+		const shown = rows(groundPaths(places, [[10, 20]], [[40, 50]], [slip]));
+		expect(shown.height).toBe(6);
+		const columns = Array.from({ length: 100 }, (_, x) =>
+			Array.from({ length: 6 }, (_, row) => greens(shown, row)[x])
+		);
+		const plain = columns.map((column) => column.every((green) => green === 255));
+		expect(plain.slice(0, 10).every(Boolean) && plain.slice(20, 39).every(Boolean)).toBe(true);
+		expect(plain.slice(10, 20).some(Boolean)).toBe(false);
+		expect(columns[45]).toEqual(Array(6).fill(238));
+		// 16 % of the accent
+		expect(columns[65]).toEqual(Array(6).fill(214));
+		expect(plain.slice(72).every(Boolean)).toBe(true);
+	});
+
+	it('is made once for all strips of a frame', () => {
+		const ground = groundPaths(places, [[10, 20]], []);
+		expect(rows(ground)).toBe(rows(ground));
+		expect(groundRows(ground, 46, 100, 1, { ...INKS, sheet: '#000000' })).not.toBe(rows(ground));
+	});
+
+	it('is laid from the top again and again', () => {
+		const ground = blank(1, 3);
+		ground.whole.set([1, 2, 3]);
+		const pixels = blank(1, 8);
+		layRows(pixels, ground);
+		expect([...pixels.whole]).toEqual([1, 2, 3, 1, 2, 3, 1, 2]);
+		const low = blank(1, 2);
+		layRows(low, ground);
+		expect([...low.whole]).toEqual([1, 2]);
+	});
+});
+
+describe('layOver', () => {
+	it('mixes by share over what is opaque, and over nothing keeps the colour', () => {
+		const pixels = blank(2, 1);
+		pixels.bytes.set([200, 100, 0, 255], 0);
+		layOver(pixels, 0, 0.5, [0, 0, 100, 255]);
+		layOver(pixels, 1, 0.5, [10, 20, 30, 255]);
+		expect([...pixels.bytes]).toEqual([100, 50, 50, 255, 10, 20, 30, 128]);
+	});
+});
+
+describe('paintStrip', () => {
 	const trace: StripTrace = { levels: minMaxLevels(new Float32Array(1000).fill(10)), tone: 'ink' };
-	const scales = (window: readonly [number, number]) => ({
-		x: (s: number) => 46 + ((s - window[0]) / (window[1] - window[0])) * 100,
-		y: (value: number) => 60 - value,
-		window,
-		pixels: 100
-	});
+	const box = { left: 46, top: 20, width: 100, height: 60 };
+	const y = linearScale([0, 40], [60, 20]);
+	function painted(window: readonly [number, number], grid: readonly number[] = []) {
+		const { put, context } = canvas(160, 80);
+		const places = stripPlaces(timeAxis(1000), window, 160);
+		const scene = {
+			places,
+			ground: groundPaths(places, [], []),
+			y,
+			box,
+			grid,
+			traces: [trace],
+			filled: null
+		};
+		paintStrip({ context, ratio: 1 }, scene, INKS);
+		return Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50)]);
+	}
 
-	it('paints a line at its height, inside its box', () => {
-		const { put, context } = canvas(200, 80);
-		drawDense(context, [trace], null, scales([0, 999]), { left: 46, top: 20, width: 100, height: 60 }, inks);
+	it('paints a line at its height, inside its box, on the sheet', () => {
+		const { put, context } = canvas(160, 80);
+		const places = stripPlaces(timeAxis(1000), [0, 999], 160);
+		const ground = groundPaths(places, [], []);
+		paintStrip(
+			{ context, ratio: 1 },
+			{ places, ground, y, box, grid: [], traces: [trace], filled: null },
+			INKS
+		);
 		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([46, 20, 100]);
-		// no more than the rows that it touches
-		expect(put[0].dirty).toEqual([0, 29, 100, 2]);
-		const rows = Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50) + 3]);
-		// value 10 lies at 50 px, row 30 of the box; one pixel thick
-		expect(rows.map((alpha, row) => (alpha ? row : -1)).filter((row) => row >= 0)).toEqual([29, 30]);
+		// value 10 lies at 50 px, row 30 of the box; summaries are one pixel thick, samples one and a half
+		expect(painted([0, 999]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
+			[29, 128],
+			[30, 128]
+		]);
+		expect(painted([0, 9]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
+			[29, 64],
+			[30, 64]
+		]);
 	});
 
-	it('is for many samples on a canvas: few of them and drawings in files take paths', () => {
-		const { context } = canvas(200, 80);
-		expect(isDense(context, [trace], scales([0, 999]))).toBe(true);
-		expect(isDense(context, [trace], scales([0, 9]))).toBe(false);
-		expect(isDense({} as CanvasRenderingContext2D, [trace], scales([0, 999]))).toBe(false);
+	it('paints its grid under the line, the nought stronger', () => {
+		const reds = painted([0, 999], [0, 20]);
+		expect([reds[20], reds[19], reds[40], reds[39]].sort()).toEqual([119, 204, 255, 255]);
 	});
 });
 

@@ -1,4 +1,6 @@
+import { flushSync } from 'svelte';
 import type { Inks } from './canvasInks.svelte';
+import { drawnWhole } from './drawnWhole.svelte';
 import { inkOf } from './inkOf';
 import { layerDrawings } from './layerDrawings';
 import { printedLook, screenInks } from './printedLook';
@@ -10,7 +12,10 @@ const PRINT_INKS: Inks = {
 	ink: inkOf('ink'),
 	soft: inkOf('rule-strong'),
 	accent: inkOf('accent'),
-	wash: inkOf('accent-wash')
+	wash: inkOf('accent-wash'),
+	rule: inkOf('rule'),
+	sheet: inkOf('sheet'),
+	sunken: inkOf('sunken')
 };
 
 /**
@@ -20,6 +25,16 @@ const PRINT_INKS: Inks = {
  * @param title said by the file, and written nowhere
  */
 export function drawingFile(root: HTMLElement, title: string): string {
+	// what is painted on the screen is drawn while it is copied
+	flushSync(() => (drawnWhole.asked = true));
+	try {
+		return fileOf(root, title);
+	} finally {
+		drawnWhole.asked = false;
+	}
+}
+
+function fileOf(root: HTMLElement, title: string): string {
 	const inks = screenInks(resolver(root));
 	const area = root.getBoundingClientRect();
 	const parts: string[] = [];

@@ -3,6 +3,9 @@ import { ticks } from 'd3';
 /** A straight scale: what an axis needs and no more, since strips ask it thousands of times a frame. */
 export interface LinearScale {
 	(value: number): number;
+	/** the pixel of the value 0 and the pixels of one unit: for loops that cannot afford a call */
+	readonly start: number;
+	readonly slope: number;
 	/** the value at a pixel */
 	readonly invert: (pixel: number) => number;
 	/** about `count` round values in the domain */
@@ -23,6 +26,8 @@ export function linearScale(
 	const slope = to === from ? 0 : (range[1] - range[0]) / (to - from);
 	const start = slope === 0 ? (range[0] + range[1]) / 2 : range[0] - from * slope;
 	return Object.assign((value: number) => start + value * slope, {
+		start,
+		slope,
 		invert: (pixel: number) => (slope === 0 ? from : (pixel - start) / slope),
 		ticks: (count: number) => ticks(from, to, count),
 		range

@@ -8,8 +8,10 @@ export interface Level {
 
 /** One trace at its own rate with its coarser and coarser summaries, so that any zoom draws few points. */
 export interface Levels {
-	/** seconds between samples; sample i lies at i x stepS */
+	/** seconds between samples; sample i lies at fromS + i x stepS */
 	readonly stepS: number;
+	/** second of the first sample; 0 where it is left out */
+	readonly fromS?: number;
 	/** level 0 = the samples themselves (low and high are one array) */
 	readonly levels: readonly Level[];
 }

@@ -1,4 +1,4 @@
-import type { TraceColumns } from './traceOfWindow';
+import type { LinearScale } from './linearScale';
 
 /** Of each pixel column the uppermost and lowermost place of a line; upper > lower where there is none. */
 export interface PixelColumns {
@@ -6,42 +6,50 @@ export interface PixelColumns {
 	readonly lower: Float32Array;
 }
 
+/** Lowest and highest values of a line, in order of time; where `exact` both are the samples. */
+interface LineValues {
+	readonly low: Float32Array;
+	readonly high: Float32Array;
+	readonly exact: boolean;
+}
+
 /**
  * A line as the pixel columns that it crosses: as many samples as a column holds, drawn at the cost of the
  * columns. A missing value breaks it; a lone value is a dot.
  *
- * @param trace samples or summaries, in order of time
- * @param x second -> pixel column, from 0; never falls
+ * @param line samples or summaries
+ * @param xs pixel column of each, from 0; never falls
  * @param y value -> pixel, growing downwards
- * @param width columns
+ * @param into overwritten: as many columns as are drawn
  */
 export function pixelColumns(
-	trace: TraceColumns,
-	x: (timeS: number) => number,
-	y: (value: number) => number,
-	width: number
-): PixelColumns {
-	const upper = new Float32Array(width).fill(Infinity);
-	const lower = new Float32Array(width).fill(-Infinity);
-	const reach = (column: number, from: number, to: number) => {
-		if (column < 0 || column >= width) return;
-		if (from < upper[column]) upper[column] = from;
-		if (to > lower[column]) lower[column] = to;
-	};
-	const { atS, low, high, exact } = trace;
+	{ low, high, exact }: LineValues,
+	xs: ArrayLike<number>,
+	{ start, slope }: Pick<LinearScale, 'start' | 'slope'>,
+	into: PixelColumns
+): void {
+	const { upper, lower } = into;
+	const width = upper.length;
+	upper.fill(Infinity);
+	lower.fill(-Infinity);
 	// plain variables throughout: this runs thousands of times a frame
 	let lastX = NaN;
 	let lastTop = NaN;
 	let lastBase = NaN;
-	for (let i = 0; i < atS.length; i++) {
-		if (Number.isNaN(low[i])) {
+	for (let i = 0; i < low.length; i++) {
+		const value = high[i];
+		if (value !== value) {
 			lastX = NaN;
 			continue;
 		}
-		const at = x(atS[i]);
-		const top = y(high[i]);
-		const base = exact ? top : y(low[i]);
-		reach(Math.floor(at), top, base);
+		const at = xs[i];
+		const top = start + slope * value;
+		const base = exact ? top : start + slope * low[i];
+		const column = Math.floor(at);
+		if (column >= 0 && column < width) {
+			if (top < upper[column]) upper[column] = top;
+			if (base > lower[column]) lower[column] = base;
+		}
 		if (lastX === lastX) {
 			// from where the two come closest, so that a summary is not drawn higher than it is
 			let from = lastBase;
@@ -52,32 +60,33 @@ export function pixelColumns(
 					to = base;
 				} else from = to = (Math.max(lastTop, top) + Math.min(lastBase, base)) / 2;
 			}
-			join(reach, width, lastX, from, at, to);
+			join(upper, lower, lastX, from, at, to);
 		}
 		lastX = at;
 		lastTop = top;
 		lastBase = base;
 	}
-	return { upper, lower };
 }
 
 /** the columns between two points and those of the points themselves */
 function join(
-	reach: (column: number, from: number, to: number) => void,
-	width: number,
+	upper: Float32Array,
+	lower: Float32Array,
 	fromX: number,
 	fromY: number,
 	toX: number,
 	toY: number
 ): void {
 	const first = Math.max(0, Math.floor(fromX));
-	const last = Math.min(width - 1, Math.floor(toX));
+	const last = Math.min(upper.length - 1, Math.floor(toX));
 	const slope = toX > fromX ? (toY - fromY) / (toX - fromX) : 0;
 	let a = first <= fromX ? fromY : fromY + (first - fromX) * slope;
 	for (let column = first; column <= last; column++) {
 		const b = column + 1 >= toX ? toY : fromY + (column + 1 - fromX) * slope;
-		if (a < b) reach(column, a, b);
-		else reach(column, b, a);
+		if (a < upper[column]) upper[column] = a;
+		if (b < upper[column]) upper[column] = b;
+		if (a > lower[column]) lower[column] = a;
+		if (b > lower[column]) lower[column] = b;
 		a = b;
 	}
 }

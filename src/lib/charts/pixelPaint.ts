@@ -16,23 +16,21 @@ export function pixelsOf(bytes: Uint8ClampedArray, width: number, height: number
 	return { width, height, bytes, whole: new Uint32Array(bytes.buffer, bytes.byteOffset, width * height) };
 }
 
-/** The rows that lines of these columns touch, [first, behind the last]; null = none. */
-export function touchedRows(
-	lines: readonly PixelColumns[],
-	thickness: number,
-	height: number
-): [number, number] | null {
-	let top = Infinity;
-	let base = -Infinity;
-	for (const { upper, lower } of lines) {
-		for (let x = 0; x < upper.length; x++) {
-			if (upper[x] < top) top = upper[x];
-			if (lower[x] > base) base = lower[x];
-		}
-	}
-	const first = Math.max(0, Math.floor(top - thickness / 2));
-	const end = Math.min(height, Math.ceil(base + thickness / 2));
-	return first < end ? [first, end] : null;
+/** Lays rows over all pixels, from the top again and again. */
+export function layRows(pixels: Pixels, rows: Pixels): void {
+	const { width, height, whole } = pixels;
+	for (let row = 0; row < Math.min(height, rows.height); row++)
+		whole.set(rows.whole.subarray(row * width, (row + 1) * width), row * width);
+	// what is laid already serves as rows twice as long
+	for (let done = rows.height; done < height; done *= 2)
+		whole.copyWithin(done * width, 0, Math.min(done, height - done) * width);
+}
+
+/** Paints whole rows of an opaque colour; those outside are left out. */
+export function paintRow(pixels: Pixels, first: number, count: number, colour: Rgba): void {
+	const { width, height, whole } = pixels;
+	const [from, to] = [Math.max(0, first), Math.min(height, first + count)];
+	if (to > from) whole.fill(packedPixel(colour), from * width, to * width);
 }
 
 /**
@@ -40,60 +38,84 @@ export function touchedRows(
  * not look like stairs.
  *
  * @param dash [painted, left out] columns; null = no dashes
+ * @param slanted a line of single samples: as thick across a slope as on the level
  */
 export function paintLine(
 	pixels: Pixels,
-	columns: PixelColumns,
+	{ upper, lower }: PixelColumns,
 	colour: Rgba,
 	thickness: number,
-	dash: readonly [number, number] | null = null
+	dash: readonly [number, number] | null = null,
+	slanted = false
 ): void {
+	const packed = packedPixel(colour);
 	for (let x = 0; x < pixels.width; x++) {
-		if (columns.upper[x] > columns.lower[x]) continue;
+		const run = lower[x] - upper[x];
+		if (!(run >= 0)) continue;
 		if (dash && x % (dash[0] + dash[1]) >= dash[0]) continue;
-		paintSpan(pixels, x, columns.upper[x] - thickness / 2, columns.lower[x] + thickness / 2, colour);
+		let more = thickness / 2;
+		if (slanted) {
+			// beyond some slope a column is no longer crossed by one stretch of the line alone
+			const slope = run < STEEPEST ? run : STEEPEST;
+			// a slope lies half in its column's rows already
+			more = more * Math.sqrt(1 + slope * slope) - slope / 2;
+		}
+		paintSpan(pixels, x, upper[x] - more, lower[x] + more, colour, packed);
 	}
 }
+
+/** pixels up in one column */
+const STEEPEST = 1.5;
 
 /** Fills between two lines where the first lies above the second (smaller y). */
 export function paintBetween(pixels: Pixels, above: PixelColumns, below: PixelColumns, colour: Rgba): void {
+	const packed = packedPixel(colour);
 	for (let x = 0; x < pixels.width; x++) {
-		if (above.upper[x] < below.lower[x]) paintSpan(pixels, x, above.upper[x], below.lower[x], colour);
+		const to = below.upper[x];
+		// of summaries the highest values are compared: their ranges overlap nearly everywhere
+		if (above.upper[x] < to && to <= below.lower[x]) paintSpan(pixels, x, above.upper[x], to, colour, packed);
 	}
 }
 
-function paintSpan(pixels: Pixels, x: number, from: number, to: number, colour: Rgba): void {
-	const { width, whole } = pixels;
-	const top = Math.max(0, from);
-	const base = Math.min(pixels.height, to);
+/** Paints one column from one place to another, its ends softened. */
+export function paintSpan(
+	pixels: Pixels,
+	x: number,
+	from: number,
+	to: number,
+	colour: Rgba,
+	packed = packedPixel(colour)
+): void {
+	const { width, height, whole } = pixels;
+	const top = from > 0 ? from : 0;
+	const base = to < height ? to : height;
 	if (!(base > top)) return;
 	const first = Math.floor(top);
 	const last = Math.ceil(base) - 1;
-	if (first === last) return blend(pixels, first * width + x, base - top, colour);
-	blend(pixels, first * width + x, first + 1 - top, colour);
-	blend(pixels, last * width + x, base - last, colour);
-	const packed = packedPixel(colour);
-	const opaque = colour[3] === 255;
+	if (first === last) return layOver(pixels, first * width + x, base - top, colour);
+	layOver(pixels, first * width + x, first + 1 - top, colour);
+	layOver(pixels, last * width + x, base - last, colour);
 	const end = last * width + x;
+	const opaque = colour[3] === 255;
 	for (let at = (first + 1) * width + x; at < end; at += width) {
-		if (opaque || whole[at] === 0) whole[at] = packed;
-		else blend(pixels, at, 1, colour);
+		if (opaque) whole[at] = packed;
+		else layOver(pixels, at, 1, colour);
 	}
 }
 
-/** lays a colour that covers a share of a pixel over what is there */
-function blend({ bytes, whole }: Pixels, pixel: number, share: number, colour: Rgba): void {
+/** Lays a colour that covers a share of a pixel over what is there. */
+export function layOver({ bytes }: Pixels, pixel: number, share: number, colour: Rgba): void {
 	const over = (share * colour[3]) / 255;
 	if (over <= 0) return;
 	const at = 4 * pixel;
-	if (whole[pixel] === 0) {
-		bytes[at] = colour[0];
-		bytes[at + 1] = colour[1];
-		bytes[at + 2] = colour[2];
-		bytes[at + 3] = 255 * over;
+	const there = bytes[at + 3];
+	if (there === 255) {
+		bytes[at] += (colour[0] - bytes[at]) * over;
+		bytes[at + 1] += (colour[1] - bytes[at + 1]) * over;
+		bytes[at + 2] += (colour[2] - bytes[at + 2]) * over;
 		return;
 	}
-	const under = (bytes[at + 3] / 255) * (1 - over);
+	const under = (there / 255) * (1 - over);
 	const alpha = over + under;
 	for (let i = 0; i < 3; i++) bytes[at + i] = (colour[i] * over + bytes[at + i] * under) / alpha;
 	bytes[at + 3] = 255 * alpha;
@@ -102,8 +124,10 @@ function blend({ bytes, whole }: Pixels, pixel: number, share: number, colour: R
 /** the byte order of this machine */
 const LITTLE_ENDIAN = new Uint8Array(new Uint32Array([1]).buffer)[0] === 1;
 
-function packedPixel([red, green, blue, alpha]: Rgba): number {
-	return LITTLE_ENDIAN
-		? ((alpha << 24) | (blue << 16) | (green << 8) | red) >>> 0
-		: ((red << 24) | (green << 16) | (blue << 8) | alpha) >>> 0;
+/** A colour as one number, as `whole` holds it. */
+export function packedPixel(colour: Rgba): number {
+	const [first, second, third, last] = LITTLE_ENDIAN
+		? [colour[3], colour[2], colour[1], colour[0]]
+		: [colour[0], colour[1], colour[2], colour[3]];
+	return ((first << 24) | (second << 16) | (third << 8) | last) >>> 0;
 }

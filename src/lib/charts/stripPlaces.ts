@@ -1,7 +1,10 @@
+import { bisector } from 'd3';
 import { gatheredSpans } from './gatheredSpans';
 import { linearScale, type LinearScale } from './linearScale';
+import type { Levels } from './minMaxLevels';
 import type { RideAxis } from './rideAxis';
 import { CELL, STRIP_MARGIN } from './strip';
+import { levelOfWindow, placesOfLevel } from './traceOfWindow';
 
 /** Where seconds of the ride lie on a strip of this width and window. */
 export interface StripPlaces {
@@ -24,6 +27,16 @@ export interface StripPlaces {
 	readonly shows: (span: readonly [number, number]) => boolean;
 	/** stretches in seconds -> stretches in pixels, short ones pushed together */
 	readonly gathered: (spans: readonly (readonly [number, number])[]) => [number, number][];
+	/** the shown values of a trace with their device pixels, from the pixel `left` on */
+	readonly columns: (trace: Levels, ratio: number, left: number) => ColumnValues;
+}
+
+export interface ColumnValues {
+	readonly low: Float32Array;
+	readonly high: Float32Array;
+	/** true when these are the samples themselves and not summaries */
+	readonly exact: boolean;
+	readonly xs: Float64Array;
 }
 
 /**
@@ -38,6 +51,8 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 	const onAxis = linearScale(span, [left, right]);
 	const x = axis.kind === 'time' ? onAxis : (timeS: number) => onAxis(axis.at(timeS));
 	const shows = ([from, to]: readonly [number, number]) => to >= window[0] && from <= window[1];
+	// lines of one rate lie at the same places
+	const known = new Map<string, Float64Array>();
 	return {
 		axis,
 		window,
@@ -52,13 +67,39 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 		shows,
 		gathered: (spans) =>
 			gatheredSpans(
-				spans
-					.filter(shows)
+				spansInView(spans, window)
 					.map(
 						([from, to]) => [axis.at(Math.max(from, window[0])), axis.at(Math.min(to, window[1]))] as const
 					)
 					.filter(([from, to]) => to > from),
 				Math.max(1e-9, onAxis.invert(CELL) - onAxis.invert(0))
-			).map(([from, to]) => [onAxis(from), onAxis(to)])
+			).map(([from, to]) => [onAxis(from), onAxis(to)]),
+		columns(trace, ratio, fromPixel) {
+			const shown = levelOfWindow(trace, window, right - left);
+			const { level, first, count } = shown;
+			const key = [trace.stepS, trace.fromS ?? 0, level.size, first, count, ratio, fromPixel].join();
+			let xs = known.get(key);
+			if (!xs) {
+				xs = placesOfLevel(trace, shown);
+				for (let i = 0; i < count; i++) xs[i] = x(xs[i]) * ratio - fromPixel;
+				known.set(key, xs);
+			}
+			return {
+				low: level.low.subarray(first, first + count),
+				high: level.high.subarray(first, first + count),
+				exact: level.size === 1,
+				xs
+			};
+		}
 	};
+}
+
+/** of stretches in order those that a window shows: a ride has thousands */
+function spansInView<Span extends readonly [number, number]>(
+	spans: readonly Span[],
+	[from, to]: readonly [number, number]
+): readonly Span[] {
+	const first = bisector<Span, number>(([, end]) => end).left(spans, from);
+	const behind = bisector<Span, number>(([start]) => start).right(spans, to);
+	return spans.slice(first, behind);
 }

@@ -1,4 +1,4 @@
-import type { Levels } from './minMaxLevels';
+import type { Level, Levels } from './minMaxLevels';
 
 /** What to draw of a trace: the centre of each group in seconds, its lowest and highest value. */
 export interface TraceColumns {
@@ -9,6 +9,13 @@ export interface TraceColumns {
 	readonly exact: boolean;
 }
 
+/** The groups of a trace that a window shows: `count` of them from `first` on. */
+export interface ShownLevel {
+	readonly level: Level;
+	readonly first: number;
+	readonly count: number;
+}
+
 /**
  * The samples while there are no more than two a pixel, else the finest groups of which a pixel holds about one, cut to the window
  * (with one neighbour on each side, so that the line leaves the window rather than ending in it).
@@ -16,23 +23,42 @@ export interface TraceColumns {
  * @param window shown time, seconds [from, to], from < to
  * @param pixels width to draw on, > 0
  */
+export function levelOfWindow(
+	{ levels, stepS, fromS = 0 }: Levels,
+	window: readonly [number, number],
+	pixels: number
+): ShownLevel {
+	const samples = (window[1] - window[0]) / stepS;
+	const level =
+		levels.find(({ size }) => samples / size <= (size === 1 ? 2 : 1.25) * pixels) ??
+		levels[levels.length - 1];
+	const groupS = level.size * stepS;
+	const first = Math.max(0, Math.floor((window[0] - fromS) / groupS) - 1);
+	const last = Math.min(level.low.length, Math.ceil((window[1] - fromS) / groupS) + 2);
+	return { level, first, count: Math.max(0, last - first) };
+}
+
+/** Where the groups lie, seconds: the middle of each. */
+export function placesOfLevel(
+	{ stepS, fromS = 0 }: Levels,
+	{ level, first, count }: ShownLevel
+): Float64Array<ArrayBuffer> {
+	const groupS = level.size * stepS;
+	const atS = new Float64Array(count);
+	for (let i = 0; i < count; i++) atS[i] = fromS + (first + i) * groupS + (groupS - stepS) / 2;
+	return atS;
+}
+
+/** The shown groups of a trace with their places; see levelOfWindow. */
 export function traceOfWindow(
 	trace: Levels,
 	window: readonly [number, number],
 	pixels: number
 ): TraceColumns {
-	const samples = (window[1] - window[0]) / trace.stepS;
-	const level =
-		trace.levels.find(({ size }) => samples / size <= (size === 1 ? 2 : 1.25) * pixels) ??
-		trace.levels[trace.levels.length - 1];
-	const groupS = level.size * trace.stepS;
-	const first = Math.max(0, Math.floor(window[0] / groupS) - 1);
-	const last = Math.min(level.low.length, Math.ceil(window[1] / groupS) + 2);
-	const count = Math.max(0, last - first);
-	const atS = new Float64Array(count);
-	for (let i = 0; i < count; i++) atS[i] = (first + i) * groupS + (groupS - trace.stepS) / 2;
+	const shown = levelOfWindow(trace, window, pixels);
+	const { level, first, count } = shown;
 	return {
-		atS,
+		atS: placesOfLevel(trace, shown),
 		low: level.low.subarray(first, first + count),
 		high: level.high.subarray(first, first + count),
 		exact: level.size === 1
