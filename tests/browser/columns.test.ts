@@ -69,8 +69,72 @@ describe('a logger table whose columns are not known', () => {
 		expect(desk.complaints).toEqual([]);
 	});
 
+	it('can be corrected once the ride stands: the old answer is filled in, the ride is computed anew', async () => {
+		const { page } = desk;
+		await page.getByRole('table').getByRole('link').first().click();
+		await page.getByRole('heading', { name: 'Columns of the table' }).waitFor();
+		const columns = page.locator('section', {
+			has: page.getByRole('heading', { name: 'Columns of the table' })
+		});
+		expect(await columns.innerText()).toMatch(/Rear wheel\s+Hub angle deg, angle in degrees/);
+		await columns.getByRole('link').click();
+		await page.getByRole('heading', { name: 'Read this ride by other columns' }).waitFor();
+		const wheel = page.getByRole('group', { name: 'Rear wheel' });
+		expect(await wheel.getByLabel('holds').inputValue()).toBe('degrees');
+		expect(await page.getByRole('checkbox', { name: /also the 1 other ride/ }).count()).toBe(1);
+		// a clock of its own: here the same one, written down as such
+		await wheel.getByLabel('its time stands in').selectOption({ label: 'Moment' });
+		await page.getByText('A column can be one thing only.').waitFor();
+		await wheel.getByLabel('its time stands in').selectOption({ label: 'Stamp ms' });
+		await wheel.getByLabel('its time is written in').selectOption('ms');
+		await page.getByText(/of the wheel 50 on its own clock/).waitFor();
+		await wheel.getByLabel('its time stands in').selectOption({ label: 'the time of the crank' });
+		await page.locator('select[name=load]').selectOption('-1');
+		expect(await desk.accessibility()).toEqual([]);
+		expect(await desk.overhang()).toBe(0);
+		await page.getByRole('button', { name: 'Read it anew' }).click();
+		await page.getByRole('heading', { name: /^Ride of/ }).waitFor();
+		expect(await columns.innerText()).not.toContain('Moment');
+		await expect
+			.poll(
+				async () => {
+					await page.reload();
+					return page.getByText('This ride is being computed again').count();
+				},
+				{ timeout: 90_000 }
+			)
+			.toBe(0);
+		expect(await page.getByText('The ride holds no power').count()).toBe(1);
+		await page.getByText('Who changed what').click();
+		await page.getByText('named the columns anew of').first().waitFor();
+		expect(desk.complaints).toEqual([]);
+	});
+
+	it('is remembered in the settings until somebody forgets it', async () => {
+		const { page } = desk;
+		await page.goto('/settings');
+		const answers = page.locator('section', {
+			has: page.getByRole('heading', { name: "Columns of loggers' tables" })
+		});
+		expect(await answers.innerText()).toMatch(/Rear wheel: hub angle deg, angle in degrees/);
+		expect(await answers.innerText()).toContain('one ride was read so');
+		expect(await desk.accessibility()).toEqual([]);
+		expect(await desk.overhang()).toBe(0);
+		await answers.getByRole('button', { name: /^Forget it/ }).click();
+		await answers.waitFor({ state: 'detached' });
+		await page.goto('/rides');
+		await upload('rig asks.csv', 20_000);
+		await page.getByRole('link', { name: 'Say what its columns are' }).waitFor({ timeout: 60_000 });
+		await page.getByRole('link', { name: 'Say what its columns are' }).click();
+		await page.getByRole('group', { name: 'Rear wheel' }).getByLabel('holds').selectOption('degrees');
+		await page.getByRole('button', { name: 'Read it by these columns' }).click();
+		await page.getByText('In the ledger: 3 rides').waitFor({ timeout: 60_000 });
+		expect(desk.complaints).toEqual([]);
+	});
+
 	it('fits a phone', async () => {
 		const { page } = desk;
+		await page.goto('/rides');
 		const other = loggerTable(0).toString().replace('Moment', 'Moment am Tretlager');
 		await page
 			.locator('input[type=file][accept]')

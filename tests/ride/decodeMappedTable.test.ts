@@ -1,37 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { mappingFault, type ColumnMapping } from '$lib/ride/columnMapping';
-import { decodeRide } from '$lib/ride/decodeRide';
 import { guessColumns } from '$lib/ride/guessColumns';
-import { READ_LIMITS } from '$lib/ride/limits';
 import { understoodRows } from '$lib/ride/mappedColumns';
 import { tableHead } from '$lib/ride/tableHead';
+import { bytesOf, middle, read, RPM, table } from './loggerTables';
 import { codes, refusalOf, values } from './rides';
-
-const bytesOf = (text: string) => new TextEncoder().encode(text);
-const read = (text: string, mapping: ColumnMapping | null) =>
-	decodeRide(bytesOf(text), 'logger.csv', READ_LIMITS, mapping);
-
-const RPM: ColumnMapping = {
-	time: { column: 0, unit: 's' },
-	crank: { column: 1, as: 'rpm' },
-	wheel: { column: 2, as: 'rpm' },
-	load: { column: 3, as: 'Nm' }
-};
-
-/** a table of so many rows at a rate, from what a row holds */
-function table(
-	names: string,
-	count: number,
-	hz: number,
-	row: (timeS: number, i: number) => (number | string)[]
-): string {
-	const rows = Array.from({ length: count }, (_, i) => row(i / hz, i).join(','));
-	return `${names}\n${rows.join('\n')}\n`;
-}
-
-/** of the rows in the middle: the ends of a table have half a window */
-const middle = (all: readonly number[]) =>
-	all.slice(Math.floor(all.length / 4), Math.ceil((all.length * 3) / 4));
 
 describe('tableHead', () => {
 	it('finds names, rows and a key in any delimiter, below words and above units', () => {
@@ -198,12 +171,28 @@ describe('mappingFault', () => {
 		['a motion that is none', { wheel: { column: 2, as: 'mph' as never } }, 'crank and wheel'],
 		['pulses without a number', { wheel: { column: 2, as: 'pulse count' } }, 'pulses a turn'],
 		['no pulse a turn', { wheel: { column: 2, as: 'pulse times', pulsesPerTurn: 0 } }, 'pulses a turn'],
+		[
+			'a clock that is the column itself',
+			{ wheel: { column: 2, as: 'rpm', clock: { column: 2, unit: 's' } } },
+			'one thing only'
+		],
+		[
+			'a clock of dates beside one of seconds',
+			{ load: { column: 3, as: 'Nm', clock: { column: 4, unit: 'instant' } } },
+			'begin together'
+		],
 		['a load that is none', { load: { column: 3, as: 'kg' as never } }, 'torque or power']
 	])('names %s', (_, change, said) => {
-		expect(mappingFault({ ...RPM, ...change }, 4)).toContain(said);
+		expect(mappingFault({ ...RPM, ...change }, 5)).toContain(said);
 	});
 
-	it('has nothing against a mapping that fits', () => expect(mappingFault(RPM, 4)).toBeNull());
+	it('has nothing against a mapping that fits', () => {
+		expect(mappingFault(RPM, 4)).toBeNull();
+		// two quantities may share a clock of their own
+		const clock = { column: 4, unit: 'ms' as const };
+		const shared = { ...RPM, wheel: { ...RPM.wheel, clock }, load: { ...RPM.load!, clock } };
+		expect(mappingFault(shared, 5)).toBeNull();
+	});
 });
 
 describe('guessColumns', () => {
@@ -226,6 +215,6 @@ describe('understoodRows', () => {
 		const text = table('a,b,c,d', 100, 100, (t) => [t, 80, (1440 * t) % 360, 30]);
 		const mapping: ColumnMapping = { ...RPM, wheel: { column: 2, as: 'degrees' } };
 		const shown = understoodRows(tableHead(bytesOf(text))!, mapping);
-		expect(Array.from(shown.wheelRpm)).toEqual(values(await read(text, mapping), 'wheelRpm'));
+		expect(Array.from(shown.wheelRpm.value)).toEqual(values(await read(text, mapping), 'wheelRpm'));
 	});
 });

@@ -14,6 +14,7 @@ import { rideSignature } from './rideSignature';
  * From a file's bytes to all that the ledger keeps of it.
  *
  * @param bike what is known of the bike; kept with the result
+ * @param columns of a logger's table, as a person named them; kept with the result
  * @throws RideRefused when the file is not taken as a ride
  */
 export async function analyseBytes(
@@ -50,6 +51,7 @@ export async function analyseBytes(
 			gaps: analysis.gaps,
 			pauses: ride.pauses,
 			bike,
+			...(columns ? { columns } : {}),
 			learning: analysis.learning,
 			temperature: meanTemperature(ride)
 		},

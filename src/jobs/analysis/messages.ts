@@ -67,6 +67,8 @@ export interface ResultDetail {
 	readonly pauses: readonly Span[];
 	/** what the analysis was told of the bike; results of older programs do not say it: nothing */
 	readonly bike?: Bike;
+	/** of a logger's table: by which columns it was read; results of older programs do not say it */
+	readonly columns?: ColumnMapping;
 	/** what the ride tells of its bike and sensors; results of older programs have none */
 	readonly learning?: RideLearning;
 	/** of the device; null = hardly recorded; results of older programs do not say it */

@@ -1,3 +1,4 @@
+import { channelsApart } from './channelsApart';
 import { clockOrder, type ClockOrder } from './clockOrder';
 import { MAX_DURATION_S, READ_LIMITS, type ReadLimits } from './limits';
 import { gearEventsWithin, marksWithin, pausesWithin } from './onRideClock';
@@ -31,7 +32,10 @@ export function assembleRide(recorded: RecordedRide, limits: ReadLimits = READ_L
 		throw refusal('too-large', `${durationS} s long, the bound is ${MAX_DURATION_S} s`);
 	}
 	const warnings: RideWarning[] = [...recorded.warnings, ...clockWarnings(order)];
-	const channels = rideChannels(recorded, order, timeS, warnings);
+	const channels = {
+		...rideChannels(recorded, order, timeS, warnings),
+		...channelsApart(recorded.apart ?? [], startedAtMs, durationS, warnings)
+	};
 	requireMotion(channels);
 	if (!channels.powerW && !channels.crankTorqueNm) {
 		warnings.push({

@@ -8,21 +8,30 @@ export type TimeUnit = (typeof TIME_UNITS)[number];
 export type Motion = (typeof MOTIONS)[number];
 export type Load = (typeof LOADS)[number];
 
+export interface ClockColumn {
+	/** 0 = first */
+	readonly column: number;
+	readonly unit: TimeUnit;
+}
+
 export interface MotionColumn {
 	/** 0 = first */
 	readonly column: number;
 	readonly as: Motion;
 	/** of pulses alone: how many a turn */
 	readonly pulsesPerTurn?: number;
+	/** where it has a clock of its own; not there = the clock of the crank */
+	readonly clock?: ClockColumn;
 }
 
 /** Which columns of a logger's table are what, as a person said it. */
 export interface ColumnMapping {
-	readonly time: { readonly column: number; readonly unit: TimeUnit };
-	readonly crank: MotionColumn;
+	/** of the crank, and of all that has no clock of its own */
+	readonly time: ClockColumn;
+	readonly crank: Omit<MotionColumn, 'clock'>;
 	readonly wheel: MotionColumn;
 	/** torque at the crank, or power; null = none was recorded */
-	readonly load: { readonly column: number; readonly as: Load } | null;
+	readonly load: { readonly column: number; readonly as: Load; readonly clock?: ClockColumn } | null;
 }
 
 const MOST_PULSES = 1000;
@@ -35,11 +44,15 @@ const MOST_PULSES = 1000;
  */
 export function mappingFault(mapping: ColumnMapping, columns: number): string | null {
 	const { time, crank, wheel, load } = mapping;
-	const used = [time.column, crank.column, wheel.column, ...(load ? [load.column] : [])];
+	const clocks = [time, wheel.clock, load?.clock].filter((clock) => clock !== undefined);
+	const values = [crank.column, wheel.column, ...(load ? [load.column] : [])];
+	const used = [...new Set(clocks.map(({ column }) => column)), ...values];
 	if (!used.every((column) => Number.isInteger(column) && column >= 0 && column < columns))
 		return 'Say of time, crank and wheel in which column each stands.';
 	if (new Set(used).size < used.length) return 'A column can be one thing only.';
-	if (!TIME_UNITS.includes(time.unit)) return 'Say in which unit the time stands.';
+	if (!clocks.every(({ unit }) => TIME_UNITS.includes(unit))) return 'Say in which unit the time stands.';
+	if (new Set(clocks.map(({ unit }) => unit === 'instant')).size > 1)
+		return 'Clocks of one table begin together: date and time of day in all of them, or in none.';
 	if (load && !LOADS.includes(load.as)) return 'Say whether that column is torque or power.';
 	for (const { as, pulsesPerTurn: pulses } of [crank, wheel]) {
 		if (!MOTIONS.includes(as)) return 'Say what the columns of crank and wheel hold.';

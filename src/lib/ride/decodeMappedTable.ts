@@ -1,11 +1,12 @@
 import { assembleRide } from './assembleRide';
 import { mappingFault, type ColumnMapping } from './columnMapping';
 import { MAX_LOGGER_BYTES, READ_LIMITS, type ReadLimits } from './limits';
-import { mappedColumns, timeIn } from './mappedColumns';
+import { mappedColumns, wantedColumns, type TimedColumn } from './mappedColumns';
 import { readTableColumns } from './readLoggerRows';
+import type { Columns, RecordedChannel } from './recordedRide';
 import { refusal } from './refusal';
 import type { Ride } from './ride';
-import { numberIn, tableHead } from './tableHead';
+import { tableHead } from './tableHead';
 import { tableWarnings } from './tableWarnings';
 
 /**
@@ -29,28 +30,23 @@ export function decodeMappedTable(
 	if (!mapping || fault)
 		throw refusal('columns-not-known', fault ?? `columns: ${head.names.join(', ').slice(0, 400)}`);
 	const { delimiter } = head;
-	const asNumber = (cell: string) => numberIn(cell, delimiter);
-	const { time, crank, wheel, load } = mapping;
 	const rows = readTableColumns(
 		bytes,
 		head.bodyAt,
 		{ delimiter, columns: head.names.length, lines: head.lines },
-		[
-			{ column: time.column, read: (cell) => timeIn(cell, time.unit, delimiter) },
-			{ column: crank.column, read: asNumber },
-			{ column: wheel.column, read: asNumber },
-			{ column: load?.column ?? -1, read: asNumber }
-		],
+		wantedColumns(mapping, delimiter),
 		limits.samples
 	);
-	const { timeS, crankRpm, wheelRpm, crankTorqueNm } = mappedColumns(mapping, rows.values);
+	const { crankRpm, wheelRpm, crankTorqueNm } = mappedColumns(mapping, rows.values);
+	const { together, apart } = byClock(crankRpm.timeS, { wheelRpm, crankTorqueNm });
 	// an angle has no speed where its clock stands still or goes back; such rows fall out in any case
-	const startedAtMs = time.unit === 'instant' ? 0 : head.startedAtMs;
+	const startedAtMs = mapping.time.unit === 'instant' ? 0 : head.startedAtMs;
 	const ride = assembleRide(
 		{
 			format: 'logger-csv',
-			atMs: timeS.map((second) => second * 1000),
-			columns: { cadenceRpm: crankRpm, wheelRpm, crankTorqueNm },
+			atMs: toMs(crankRpm.timeS),
+			columns: { cadenceRpm: crankRpm.value, ...together },
+			apart,
 			marksAtMs: [],
 			pausesMs: [],
 			gearEvents: [],
@@ -64,4 +60,21 @@ export function decodeMappedTable(
 		limits
 	);
 	return { ...ride, startedAtMs: startedAtMs === null ? 0 : startedAtMs + ride.startedAtMs };
+}
+
+const toMs = (timeS: Float64Array) => timeS.map((second) => second * 1000);
+
+/** Columns on the crank's clock, and those with clocks of their own. */
+function byClock(
+	crankTimeS: Float64Array,
+	columns: Readonly<Record<'wheelRpm' | 'crankTorqueNm', TimedColumn>>
+): { together: Columns; apart: RecordedChannel[] } {
+	const together: { wheelRpm?: Float64Array; crankTorqueNm?: Float64Array } = {};
+	const apart: RecordedChannel[] = [];
+	for (const name of ['wheelRpm', 'crankTorqueNm'] as const) {
+		const { timeS, value } = columns[name];
+		if (timeS === crankTimeS) together[name] = value;
+		else apart.push({ name, atMs: toMs(timeS), value });
+	}
+	return { together, apart };
 }

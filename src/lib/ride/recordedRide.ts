@@ -10,6 +10,8 @@ export interface RecordedRide {
 	readonly atMs: Float64Array;
 	/** one value a record, NaN = missing */
 	readonly columns: Columns;
+	/** channels with clocks of their own, which begin together with that of the records */
+	readonly apart?: readonly RecordedChannel[];
 	readonly marksAtMs: readonly number[];
 	/** [stopped, started again] */
 	readonly pausesMs: readonly (readonly [stopMs: number, startMs: number])[];
@@ -20,6 +22,14 @@ export interface RecordedRide {
 	readonly trainer: boolean | null;
 	readonly motorAssisted: boolean | null;
 	readonly warnings: readonly RideWarning[];
+}
+
+export interface RecordedChannel {
+	readonly name: ChannelName;
+	/** milliseconds since 1970 UTC, rising */
+	readonly atMs: Float64Array;
+	/** NaN = missing */
+	readonly value: Float64Array;
 }
 
 export type Columns = { readonly [name in ChannelName]?: Float64Array };

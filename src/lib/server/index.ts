@@ -11,6 +11,9 @@ export { fromInstant, toInstant } from './ledger/instants';
 
 export { actorOf, choosePerson, findPerson, findPersonAsActor, listPeople } from './people/people';
 export { columnQuestion, nameColumns, type ColumnQuestion } from './columns/nameColumns';
+export { nameColumnsAnew } from './columns/nameColumnsAnew';
+export { forgetColumns, rememberedAnswers, type RememberedAnswer } from './columns/rememberedColumns';
+export { rideColumns, ridesReadAlike, type RideColumns } from './columns/rideColumns';
 export { archiveLines } from './unpack/archiveLines';
 export { getSettings, setSettings, type Settings } from './settings/settings';
 

@@ -3,6 +3,7 @@ import { hubTorque } from '$lib/drivetrain/hubTorque';
 import type { Ride } from '$lib/ride/ride';
 import type { SlipEvent, WithLimits } from './analysis';
 import { findLoggerSlips, type LoggerSlip } from './findLoggerSlips';
+import { onCrankClock } from './onCrankClock';
 import type { RideContext } from './rideContext';
 
 /** Mean power of a second in which a rider presses, W: below it a slip at a logger's clock leaves little loss. */
@@ -15,7 +16,13 @@ const TORQUE_LIMITS = 0.17;
 /** True where crank and wheel were recorded together, fast enough for the logger's own way of finding slips. */
 export function isLoggerRide(ride: Ride): boolean {
 	const { cadenceRpm, wheelRpm } = ride.channels;
-	return cadenceRpm !== undefined && wheelRpm !== undefined && cadenceRpm.timeS.length > 5 * ride.durationS;
+	const fast = 5 * ride.durationS;
+	return (
+		cadenceRpm !== undefined &&
+		wheelRpm !== undefined &&
+		cadenceRpm.timeS.length > fast &&
+		wheelRpm.timeS.length > fast
+	);
 }
 
 /** Slips of a logger's ride as events; torque is the mean over the last crank turn, never the instantaneous one. */
@@ -25,7 +32,7 @@ export function loggerEvents(
 	gears: readonly Gear[],
 	bike: Bike
 ): SlipEvent[] {
-	return findLoggerSlips(ride).map((slip): SlipEvent => {
+	return findLoggerSlips(onCrankClock(ride)).map((slip): SlipEvent => {
 		const gear = nearestGear(gears, slip.ratio);
 		const ratio = gear?.ratio ?? slip.ratio;
 		const second = Math.min(context.signals.grid.seconds - 1, Math.floor(slip.startS));

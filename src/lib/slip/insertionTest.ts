@@ -9,6 +9,7 @@ import { REFERENCE_SLIP_CRANK_DEG, type RideAnalysis, type SlipEvent } from './a
 import { insertionPlaces, type InsertionPlace } from './insertionPlaces';
 import { INSERTED_SIZES_DEG, insertionPlan, LOGGER_SIZES_DEG, type PlannedSlip } from './insertionPlan';
 import { drawSlip, putSlip, recordsToChange, withRecords } from './putSlip';
+import { onCrankClock } from './onCrankClock';
 import { rideContext } from './rideContext';
 import { reviewProbe, type ReviewProbe } from './reviewProbe';
 import { isPowerSlow } from './rideResponse';
@@ -134,7 +135,7 @@ function putAll(ride: Ride, pass: readonly PlannedSlip[], chance: Chance, prompt
 	const slips = pass.map(({ second, crankDeg }) =>
 		drawSlip(second + 0.999 * chance.next(), crankDeg, chance, prompt)
 	);
-	if (isLoggerRide(ride)) return withLoggerSlips(ride, slips);
+	if (isLoggerRide(ride)) return withLoggerSlips(onCrankClock(ride), slips);
 	const records = recordsToChange(ride)!;
 	for (const slip of slips) putSlip(records, slip, () => chance.between(0.3, 1));
 	return withRecords(ride, records);

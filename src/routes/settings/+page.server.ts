@@ -1,8 +1,10 @@
 import {
 	backupState,
 	exampleState,
+	forgetColumns,
 	getLedger,
 	installExample,
+	rememberedAnswers,
 	removeExample,
 	setSettings
 } from '$lib/server';
@@ -14,6 +16,7 @@ export const load: PageServerLoad = ({ locals }) => ({
 	guarded: locals.guarded,
 	isOwner: locals.actor?.role === 'owner',
 	example: exampleState(getLedger()),
+	answers: rememberedAnswers(getLedger()),
 	backupReminderDays: backupState(getLedger()).remindAfterDays,
 	zones: Intl.supportedValuesOf('timeZone')
 });
@@ -32,6 +35,10 @@ export const actions: Actions = {
 	person: async ({ request, cookies, locals }) => {
 		const name = text(await request.formData(), 'name');
 		return answered(() => chooseName(cookies, locals, name));
+	},
+	forget: async ({ request, locals }) => {
+		const form = await request.formData();
+		return answered(() => forgetColumns(getLedger(), actorOf(locals), text(form, 'header')));
 	},
 	install: async ({ locals }) => answered(() => installExample(getLedger(), actorOf(locals))),
 	remove: async ({ locals }) => answered(() => removeExample(getLedger(), actorOf(locals)))

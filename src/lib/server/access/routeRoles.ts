@@ -79,6 +79,7 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/versions': { read: 'engineer', write: 'engineer' },
 	'/settings': { read: 'engineer', write: 'engineer' },
 	'/uploads': { read: 'rider', write: 'rider' },
+	'/rides/[id]/columns': { read: 'engineer', write: 'engineer' },
 	'/rides/columns/[id]': { read: 'engineer', write: 'engineer' },
 	'/uploads/known': { read: 'rider', write: 'rider' },
 	'/uploads/resume': { read: 'rider', write: 'rider' },

@@ -5,6 +5,7 @@ import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { headOfSource } from './headOfSource';
+import { rememberColumns } from './rememberedColumns';
 import { rememberedColumns, sourceColumns } from './sourceColumns';
 
 export interface ColumnQuestion {
@@ -56,13 +57,7 @@ export function nameColumns(ledger: Ledger, actor: Actor, importId: number, mapp
 			if (fault) throw new LedgerRefusal('wrong-value', fault);
 			const now = ledger.now();
 			const stored = JSON.stringify(mapping);
-			database
-				.prepare(
-					`INSERT INTO column_mapping (header, mapping, actor_id, said_ms) VALUES (?, ?, ?, ?)
-					ON CONFLICT (header) DO UPDATE SET mapping = excluded.mapping, actor_id = excluded.actor_id,
-						said_ms = excluded.said_ms`
-				)
-				.run(head.key, stored, actor.personId, now);
+			rememberColumns(ledger, actor, head.key, mapping);
 			const files = asking(ledger, head.key);
 			for (const { importId: id, sha256 } of files) {
 				database

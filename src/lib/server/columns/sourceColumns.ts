@@ -10,6 +10,14 @@ export function sourceColumns(database: Database.Database, sha256: string): Colu
 	return mapping === undefined ? null : (JSON.parse(mapping) as ColumnMapping);
 }
 
+/** By which columns every file that has been named some is read. */
+export function allSourceColumns(database: Database.Database): ReadonlyMap<string, ColumnMapping> {
+	const rows = database
+		.prepare<[], { sha256: string; mapping: string }>('SELECT sha256, mapping FROM source_columns')
+		.all();
+	return new Map(rows.map(({ sha256, mapping }) => [sha256, JSON.parse(mapping) as ColumnMapping]));
+}
+
 /** The mapping that a person gave for files with this header; null = none. */
 export function rememberedColumns(database: Database.Database, header: string): ColumnMapping | null {
 	const mapping = database

@@ -1,13 +1,16 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import type { ColumnMapping } from '$lib/ride/columnMapping';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { allSourceColumns } from '../columns/sourceColumns';
+import { takeOtherReading } from '../columns/takeOtherReading';
 import { faultPoint } from '../store/faultPoint';
-import { bikeFacts } from './bikeFacts';
 import { bikesOfRides } from './bikeOfRide';
 import { MOST_ATTEMPTS } from './importQueue';
 import { holdsLease, type LeaseHolder } from './lease';
 import { queueTransaction } from './queueTransaction';
+import { readingFacts } from './readingFacts';
 import { removeStrayChannels, saveChannels, sourcesWithChannels } from './saveChannels';
 import { saveResult } from './saveResult';
 
@@ -17,6 +20,8 @@ export interface Derivation {
 	readonly sha256: string;
 	readonly fileName: string;
 	readonly bike: Bike;
+	/** of a logger's table, as a person named them; null = the file needs none */
+	readonly columns: ColumnMapping | null;
 }
 
 interface RideRow {
@@ -34,8 +39,8 @@ interface RideRow {
 }
 
 /**
- * Rides without a result of this program's version, with one that was made from other facts about the bike, or
- * whose traces are gone; oldest first. Nothing else says so: a change of a bike or a wheel queues its rides by
+ * Rides without a result of this program's version, with one that was made from other facts about the bike or by
+ * other columns, or whose traces are gone; oldest first. Nothing else says so: a change of a bike or a wheel queues its rides by
  * being made, and nothing is lost when a program is killed.
  *
  * @param only look at these rides alone; null = at all
@@ -53,15 +58,17 @@ export function listDerivations(ledger: Ledger, only: readonly number[] | null =
 		)
 		.all({ version: ANALYSIS_VERSION, ...(only ? { only: JSON.stringify(only) } : {}) });
 	const bikeOf = bikesOfRides(ledger);
+	const columnsOf = allSourceColumns(ledger.database);
 	const drawn = sourcesWithChannels(ledger, ANALYSIS_VERSION, only && rides.map(({ sha256 }) => sha256));
 	const wanted: Derivation[] = [];
 	for (const ride of rides) {
 		const bike = bikeOf(ride);
-		const facts = bikeFacts(bike);
+		const columns = columnsOf.get(ride.sha256) ?? null;
+		const facts = readingFacts(bike, columns);
 		if (ride.resultFacts === facts && drawn.has(ride.sha256)) continue;
 		const givenUp = ride.failure !== null || ride.attempts >= MOST_ATTEMPTS;
 		if (givenUp && ride.triedFacts === facts) continue;
-		wanted.push({ rideId: ride.rideId, sha256: ride.sha256, fileName: ride.fileName, bike });
+		wanted.push({ rideId: ride.rideId, sha256: ride.sha256, fileName: ride.fileName, bike, columns });
 	}
 	return wanted;
 }
@@ -70,7 +77,7 @@ export function listDerivations(ledger: Ledger, only: readonly number[] | null =
  * Counts the attempt before it is made, so that a file which ends the program is given up in the end. Other
  * facts about the bike are a new beginning.
  */
-export function beginDerivation(ledger: Ledger, { rideId, bike }: Derivation): void {
+export function beginDerivation(ledger: Ledger, { rideId, bike, columns }: Derivation): void {
 	queueTransaction(ledger, () =>
 		ledger.database
 			.prepare(
@@ -80,7 +87,7 @@ export function beginDerivation(ledger: Ledger, { rideId, bike }: Derivation): v
 				failure = CASE WHEN bike_facts = excluded.bike_facts THEN failure END,
 				bike_facts = excluded.bike_facts`
 			)
-			.run(rideId, ANALYSIS_VERSION, bikeFacts(bike))
+			.run(rideId, ANALYSIS_VERSION, readingFacts(bike, columns))
 	);
 }
 
@@ -105,7 +112,8 @@ export function failDerivation(ledger: Ledger, { rideId }: Derivation, sentence:
 
 /**
  * Stores the new result beside those of other versions. One of the same version is kept as it is where only
- * traces were lost; where it was made from other facts about the bike it is replaced in one transaction.
+ * traces were lost; where it was made from other facts about the bike or by other columns it is replaced in one
+ * transaction.
  */
 export function saveDerivation(
 	ledger: Ledger,
@@ -125,7 +133,8 @@ export function saveDerivation(
 				'SELECT bike_facts AS facts FROM result WHERE ride_id = ? AND version = ?'
 			)
 			.get(rideId, file.analysisVersion);
-		if (known?.facts !== bikeFacts(file.detail.bike ?? {})) saveResult(ledger, rideId, file);
+		if (known?.facts !== readingFacts(file.detail.bike ?? {}, file.detail.columns ?? null))
+			takeOtherReading(ledger, rideId, file, () => saveResult(ledger, rideId, file));
 		ledger.database
 			.prepare('DELETE FROM derivation WHERE ride_id = ? AND version = ?')
 			.run(rideId, file.analysisVersion);

@@ -1,5 +1,4 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
-import type { Bike } from '$lib/drivetrain/bike';
 import { cpus } from 'node:os';
 import type { FileToRead } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
@@ -244,7 +243,9 @@ export class ImportRunner {
 		const bike = bikesOfRides(this.ledger)({ bikeId, wheelId, startMs: null });
 		const begunMs = performance.now();
 		log.info('file taken up', { import: queued.id, attempt: queued.attempts });
-		const outcome = await child.analyse(this.#fileOf(queued, bike));
+		const outcome = await child.analyse(
+			this.#fileOf({ ...queued, bike, columns: sourceColumns(this.ledger.database, queued.sha256) })
+		);
 		if (this.#stopped) return;
 		logOutcome(queued.id, begunMs, outcome);
 		if (outcome.kind === 'refused' && outcome.refusal.code === 'columns-not-known')
@@ -260,7 +261,7 @@ export class ImportRunner {
 	async #derive(child: AnalysisChild, derivation: Derivation): Promise<void> {
 		beginDerivation(this.ledger, derivation);
 		faultPoint('deriving');
-		const outcome = await child.analyse(this.#fileOf(derivation, derivation.bike));
+		const outcome = await child.analyse(this.#fileOf(derivation));
 		if (this.#stopped) return;
 		if (outcome.kind === 'analysed') saveDerivation(this.ledger, this.#holder, derivation, outcome.file);
 		else if (outcome.kind === 'refused') failDerivation(this.ledger, derivation, outcome.refusal.sentence);
@@ -270,19 +271,20 @@ export class ImportRunner {
 	async #insertSlips(child: AnalysisChild, insertion: Insertion): Promise<void> {
 		beginInsertion(this.ledger, insertion);
 		faultPoint('inserting');
-		const outcome = await child.insertSlips(this.#fileOf(insertion, insertion.bike), insertion.seed);
+		const outcome = await child.insertSlips(this.#fileOf(insertion), insertion.seed);
 		if (this.#stopped) return;
 		if (outcome.kind === 'inserted') saveInsertion(this.ledger, this.#holder, insertion, outcome.result);
 		else if (outcome.kind === 'refused') failInsertion(this.ledger, insertion, outcome.refusal.sentence);
 	}
 
-	#fileOf({ sha256, fileName }: { sha256: string; fileName: string }, bike: Bike): FileToRead {
+	#fileOf({ sha256, ...told }: { sha256: string } & Omit<FileToRead, 'path' | 'limits'>): FileToRead {
+		const { fileName, bike, columns } = told;
 		return {
 			path: sourcePath(this.ledger.folder, sha256),
 			fileName,
 			bike,
 			limits: readLimits(),
-			columns: sourceColumns(this.ledger.database, sha256)
+			columns
 		};
 	}
 }

@@ -1,4 +1,5 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import type { ColumnMapping } from '$lib/ride/columnMapping';
 import type { InsertionResult } from '$lib/slip/insertionTest';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import type { Ledger } from '../ledger/openLedger';
@@ -13,12 +14,17 @@ export interface Insertion {
 	readonly sha256: string;
 	readonly fileName: string;
 	readonly bike: Bike;
+	/** of a logger's table, as the result was read; null = the file needs none */
+	readonly columns: ColumnMapping | null;
 	/** of the result that it belongs to: another one wants a test of its own */
 	readonly facts: string;
 	readonly seed: number;
 }
 
-type InsertionRow = Omit<Insertion, 'bike' | 'seed'> & { bike: string | null };
+type InsertionRow = Omit<Insertion, 'bike' | 'columns' | 'seed'> & {
+	bike: string | null;
+	columns: string | null;
+};
 
 /**
  * The oldest ride with a result of this program's version that was not put to the test yet; null = none.
@@ -29,7 +35,7 @@ export function nextInsertion(ledger: Ledger, busy: Iterable<number>): Insertion
 	const row = ledger.database
 		.prepare<[object], InsertionRow>(
 			`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, s.bike_facts AS facts,
-				json_extract(d.detail, '$.bike') AS bike
+				json_extract(d.detail, '$.bike') AS bike, json_extract(d.detail, '$.columns') AS columns
 			FROM result s JOIN ride r ON r.id = s.ride_id
 			LEFT JOIN result_detail d ON d.ride_id = s.ride_id AND d.version = s.version
 			LEFT JOIN insertion_test t ON t.ride_id = s.ride_id AND t.version = s.version
@@ -42,7 +48,12 @@ export function nextInsertion(ledger: Ledger, busy: Iterable<number>): Insertion
 		)
 		.get({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS, busy: JSON.stringify([...busy]) });
 	if (!row) return null;
-	return { ...row, bike: row.bike ? (JSON.parse(row.bike) as Bike) : {}, seed: seedOf(row.sha256) };
+	return {
+		...row,
+		bike: row.bike ? (JSON.parse(row.bike) as Bike) : {},
+		columns: row.columns ? (JSON.parse(row.columns) as ColumnMapping) : null,
+		seed: seedOf(row.sha256)
+	};
 }
 
 /** The same file always gets the same slips. */

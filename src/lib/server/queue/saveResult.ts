@@ -2,8 +2,8 @@ import type { AnalysedFile } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { saveExposure } from '../exposure/saveExposure';
 import { attachVerdicts } from '../review/attachVerdicts';
-import { bikeFacts } from './bikeFacts';
 import { clearResult, removeEvents } from './clearResult';
+import { readingFacts } from './readingFacts';
 import { saveParts } from '../rides/rideParts';
 
 /**
@@ -14,7 +14,7 @@ export function saveResult(ledger: Ledger, rideId: number, file: AnalysedFile): 
 	const { database } = ledger;
 	const version = file.analysisVersion;
 	const before = clearResult(ledger, rideId, version);
-	const facts = bikeFacts(file.detail.bike ?? {});
+	const facts = readingFacts(file.detail.bike ?? {}, file.detail.columns ?? null);
 	database
 		.prepare(
 			`INSERT INTO result (ride_id, version, total_m, observed_m, driven_m, computed_ms, bike_facts)

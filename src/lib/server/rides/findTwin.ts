@@ -9,8 +9,10 @@ const START_TOLERANCE_MS = 120_000;
  * The ride in the ledger that looks like the same recording in other bytes; null when there is none. Rides
  * that are themselves a second copy come last and withdrawn ones after them: the question is best asked
  * about the ride that counts.
+ *
+ * @param itself the ride of this file where it has one already
  */
-export function findTwin(ledger: Ledger, file: AnalysedFile): number | null {
+export function findTwin(ledger: Ledger, file: AnalysedFile, itself: number | null = null): number | null {
 	const near = ledger.database
 		.prepare<[number, number], { id: number; startedMs: number; signature: Buffer }>(
 			`SELECT r.id, r.started_ms AS startedMs, s.signature
@@ -21,5 +23,5 @@ export function findTwin(ledger: Ledger, file: AnalysedFile): number | null {
 		)
 		.all(file.startedAtMs - START_TOLERANCE_MS, file.startedAtMs + START_TOLERANCE_MS);
 	const recording = { startedMs: file.startedAtMs, signature: file.signature };
-	return near.find((ride) => sameRecording(ride, recording))?.id ?? null;
+	return near.find((ride) => ride.id !== itself && sameRecording(ride, recording))?.id ?? null;
 }

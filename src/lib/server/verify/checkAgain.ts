@@ -2,8 +2,7 @@ import type Database from 'better-sqlite3';
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
-import type { Bike } from '$lib/drivetrain/bike';
-import type { AnalysedFile } from '../../../jobs/analysis/messages';
+import type { AnalysedFile, ResultDetail } from '../../../jobs/analysis/messages';
 import { sourceColumns } from '../columns/sourceColumns';
 import { readLimits } from '../ledger/programLimits';
 import { AnalysisChild } from '../queue/analysisChild';
@@ -49,13 +48,14 @@ export async function checkAgain(
 			const path = sourcePath(dataFolder, stored.sha256);
 			if (!existsSync(path)) continue;
 			const startedMs = performance.now();
-			const bike = (JSON.parse(stored.detail) as { bike?: Bike }).bike ?? {};
+			const { bike = {}, columns } = JSON.parse(stored.detail) as Pick<ResultDetail, 'bike' | 'columns'>;
 			const outcome = await child.analyse({
 				path,
 				fileName: stored.fileName,
 				bike,
 				limits: readLimits(),
-				columns: sourceColumns(database, stored.sha256)
+				// results of older programs do not say it
+				columns: columns ?? sourceColumns(database, stored.sha256)
 			});
 			found.checked++;
 			const subject = `ride ${stored.rideId}`;

@@ -5,13 +5,14 @@ import type { Ledger } from '../ledger/openLedger';
 import { rideClockOdd } from '../rides/rideFacts';
 import type { Instant } from '../views';
 import { rememberRides } from '../ledger/rememberRides';
-import { bikeFacts } from '../queue/bikeFacts';
+import { allSourceColumns, sourceColumns } from '../columns/sourceColumns';
 import { bikesOfRides, type RiddenOn } from '../queue/bikeOfRide';
 import { currentVersion } from '../queue/analysisVersions';
 import { MOST_ATTEMPTS } from '../queue/importQueue';
+import { readingFacts } from '../queue/readingFacts';
 
 export interface RideStages {
-	/** its bike or wheel is known otherwise now than when the result was made */
+	/** its bike, its wheel or the columns of its table are known otherwise now than when the result was made */
 	again: { state: 'queued' } | { state: 'failed'; reason: string } | { state: 'other program' } | null;
 	/** a newer version that has a result where the current one has none; null = no such */
 	waitsForVersion: number | null;
@@ -24,13 +25,19 @@ export interface RideStages {
 }
 
 type Clock = Parameters<typeof rideClockOdd>[0];
+type StagesRow = ReadAs & { facts: string | null; newer: number | null; erased: number } & Clock;
+
+/** all that a result's key depends on */
+interface ReadAs extends RiddenOn {
+	readonly sha256: string;
+}
 
 /** How far the ledger has come with a ride beyond what its page shows; null when there is no such ride. */
 export function rideStages(ledger: Ledger, rideId: number): RideStages | null {
 	const version = currentVersion(ledger);
 	const ride = ledger.database
-		.prepare<[object], RiddenOn & { facts: string | null; newer: number | null; erased: number } & Clock>(
-			`SELECT r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
+		.prepare<[object], StagesRow>(
+			`SELECT r.sha256, r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs, s.bike_facts AS facts,
 				(SELECT max(version) FROM result WHERE ride_id = r.id AND version > @version) AS newer,
 				EXISTS (SELECT 1 FROM erased_source WHERE sha256 = r.sha256) AS erased,
 				r.recorded_start_ms AS recordedStartMs, r.created_ms AS takenMs, r.example
@@ -66,9 +73,9 @@ function againOf(
 	rideId: number,
 	version: number,
 	facts: string,
-	ride: RiddenOn
+	ride: ReadAs
 ): RideStages['again'] {
-	const wanted = bikeFacts(bikesOfRides(ledger)(ride));
+	const wanted = readingFacts(bikesOfRides(ledger)(ride), sourceColumns(ledger.database, ride.sha256));
 	if (wanted === facts) return null;
 	// results of an older version cannot be made again: its program is not this one
 	if (version !== ANALYSIS_VERSION) return { state: 'other program' };
@@ -83,7 +90,7 @@ function againOf(
 	return { state: 'queued' };
 }
 
-/** Rides whose result is to be made again because their bike or wheel is known otherwise now. */
+/** Rides whose result is to be made again because bike, wheel or columns are known otherwise now. */
 export function countComputingAgain(ledger: Ledger): number {
 	return rememberRides<ReadonlySet<number>>(ledger, 'rides computed again', {
 		all: () => readComputingAgain(ledger),
@@ -97,9 +104,10 @@ export function countComputingAgain(ledger: Ledger): number {
 
 function readComputingAgain(ledger: Ledger, rideIds?: readonly number[]): Set<number> {
 	const bikeOf = bikesOfRides(ledger);
+	const columnsOf = allSourceColumns(ledger.database);
 	const wanted = ledger.database
-		.prepare<[object], RiddenOn & { rideId: number; facts: string; givenUpFacts: string | null }>(
-			`SELECT s.ride_id AS rideId, r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs,
+		.prepare<[object], ReadAs & { rideId: number; facts: string; givenUpFacts: string | null }>(
+			`SELECT s.ride_id AS rideId, r.sha256, r.bike_id AS bikeId, r.wheel_id AS wheelId, r.started_ms AS startMs,
 				s.bike_facts AS facts, d.bike_facts AS givenUpFacts
 			FROM result s JOIN ride r ON r.id = s.ride_id
 			LEFT JOIN derivation d ON d.ride_id = s.ride_id AND d.version = s.version
@@ -113,7 +121,7 @@ function readComputingAgain(ledger: Ledger, rideIds?: readonly number[]): Set<nu
 			...(rideIds ? { only: JSON.stringify(rideIds) } : {})
 		})
 		.filter((ride) => {
-			const facts = bikeFacts(bikeOf(ride));
+			const facts = readingFacts(bikeOf(ride), columnsOf.get(ride.sha256) ?? null);
 			return facts !== ride.facts && facts !== ride.givenUpFacts;
 		});
 	return new Set(wanted.map(({ rideId }) => rideId));

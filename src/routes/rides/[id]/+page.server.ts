@@ -15,6 +15,7 @@ import {
 	REJECT_REASONS,
 	restoreRide,
 	rideAnswersView,
+	rideColumns,
 	rideStages,
 	rideView,
 	splitRide,
@@ -48,6 +49,7 @@ export const load: PageServerLoad = ({ params }) => {
 		builds: buildsToChoose(ledger).map(named),
 		riders: listPeople(ledger).map(({ id, code }) => ({ id, code })),
 		disputes: disputes(ledger, rideId),
+		columns: rideColumns(ledger, rideId),
 		rejectReasons: [...REJECT_REASONS]
 	};
 };

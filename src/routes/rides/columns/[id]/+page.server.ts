@@ -1,7 +1,7 @@
 import { columnQuestion, getLedger, LedgerRefusal, nameColumns, pokeWebRunner } from '$lib/server';
 import { error, redirect } from '@sveltejs/kit';
 import { actorOf, answered, pathId } from '../../../forms';
-import { mappingOf } from './mappingOf';
+import { mappingOf } from '../mappingOf';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
