@@ -9,6 +9,7 @@ import {
 	ownerHasPassword,
 	readConfig,
 	serverAddress,
+	uploadsInTurn,
 	type Config
 } from '$lib/server';
 import { spareMemory } from './serve/spareMemory';
@@ -53,7 +54,7 @@ async function serve(config: Config): Promise<void> {
 		SLIP_LEDGER_DATA: config.dataFolder
 	});
 	const { handler } = (await import(/* @vite-ignore */ HANDLER)) as { handler: RequestListener };
-	answer = frontDoor(address, config.proxies, handler);
+	answer = frontDoor(address, config.proxies, uploadsInTurn(handler));
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop(server, signal));
 	log.info('server open', { port });
 	process.stdout.write(`Slip Ledger is open at ${address.origin} (ledger in ${config.dataFolder})\n`);

@@ -30,10 +30,10 @@ describe('knownFiles', () => {
 		const refused = await storeSomething(test, { content: 'refused' });
 		database.prepare("UPDATE import SET stage = 'refused' WHERE id = ?").run(refused);
 		const asked = [ride, shaOf('waits'), shaOf('refused'), shaOf('never seen')];
-		expect(knownFiles(test.ledger, asked)).toEqual([ride, shaOf('waits')]);
+		expect(await knownFiles(test.ledger, asked)).toEqual([ride, shaOf('waits')]);
 	});
 
-	it('are archives of which everything was taken, not those of which something was refused', () => {
+	it('are archives of which everything was taken, not those of which something was refused', async () => {
 		const { ledger, actor } = freshLedger();
 		const insert = (id: number, stage: string, sha: string | null, archive: number | null) =>
 			ledger.database
@@ -48,13 +48,13 @@ describe('knownFiles', () => {
 		insert(4, 'refused', null, 3);
 		insert(5, 'unpacking', 'c'.repeat(64), null);
 		const asked = ['a', 'b', 'c', 'd'].map((letter) => letter.repeat(64));
-		expect(knownFiles(ledger, asked)).toEqual([asked[0], asked[2]]);
+		expect(await knownFiles(ledger, asked)).toEqual([asked[0], asked[2]]);
 	});
 
 	it.each([[['x']], [[1]], [['A'.repeat(64)]], [Array.from({ length: 501 }, () => 'a'.repeat(64))]])(
 		'refuses what is no list of hashes (%#)',
-		(asked) => {
-			expect(() => knownFiles(freshLedger().ledger, asked)).toThrow('SHA-256');
+		async (asked) => {
+			await expect(knownFiles(freshLedger().ledger, asked)).rejects.toThrow('SHA-256');
 		}
 	);
 });

@@ -66,6 +66,8 @@ export { rideView } from './rides/rideView';
 
 export { importOverview } from './queue/importOverview';
 export { knownFiles } from './store/knownFiles';
+export { writeBeside } from './ledger/writeBeside';
+export { uploadsInTurn } from './store/uploadsInTurn';
 export { resumeUpload } from './store/resumeUpload';
 export { countUnfinishedImports, findImport, listImports, retryImport } from './queue/importQueue';
 export { ImportRunner, type RunnerOptions } from './queue/importRunner';

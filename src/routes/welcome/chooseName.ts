@@ -1,5 +1,5 @@
 import type { Cookies } from '@sveltejs/kit';
-import { choosePerson, getLedger, LedgerRefusal } from '$lib/server';
+import { choosePerson, getLedger, LedgerRefusal, writeBeside } from '$lib/server';
 import { rememberPerson } from './rememberPerson';
 
 /**
@@ -7,8 +7,9 @@ import { rememberPerson } from './rememberPerson';
  *
  * @throws LedgerRefusal not-allowed; see `choosePerson`
  */
-export function chooseName(cookies: Cookies, locals: App.Locals, name: string): void {
+export async function chooseName(cookies: Cookies, locals: App.Locals, name: string): Promise<void> {
 	if (locals.guarded)
 		throw new LedgerRefusal('not-allowed', 'Here people sign in; names are changed on the page People.');
-	rememberPerson(cookies, choosePerson(getLedger(), name));
+	const ledger = getLedger();
+	rememberPerson(cookies, await writeBeside(ledger, () => choosePerson(ledger, name)));
 }

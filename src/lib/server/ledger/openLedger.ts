@@ -3,6 +3,7 @@ import { accessSync, constants, existsSync, mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { LedgerRefusal } from '../refusal';
 import { backupBeforeMigration } from './backupBeforeMigration';
+import { keepStatements } from './keepStatements';
 import { openingRefusal } from './openingRefusal';
 import { migrate, refuseNewer, versionOf, type Migration } from './migrate';
 import { CHANNEL_MIGRATIONS, LEDGER_MIGRATIONS } from './migrations';
@@ -97,6 +98,7 @@ function open(
 		database.pragma(`synchronous = ${synchronous}`);
 		// what is taken out is overwritten: a replaced trace holds where somebody rode
 		database.pragma('secure_delete = ON');
+		keepStatements(database);
 	} catch (error) {
 		database.close();
 		throw error;

@@ -24,8 +24,17 @@ export function removeEvents(ledger: Ledger, ids: readonly number[]): void {
 	for (const id of ids) remove.run(id);
 }
 
+/** asked for at every ride; no layout changes while somebody has the ledger open */
+const tables = new WeakMap<Ledger, readonly string[]>();
+
 /** Tables whose rows belong to a result, by what they themselves declare. Names come from the layout alone. */
 export function tablesOfResults(ledger: Ledger): readonly string[] {
+	const known = tables.get(ledger) ?? readTables(ledger);
+	tables.set(ledger, known);
+	return known;
+}
+
+function readTables(ledger: Ledger): readonly string[] {
 	return ledger.database
 		.prepare<[], { name: string }>(
 			`SELECT DISTINCT m.name FROM sqlite_master m JOIN pragma_foreign_key_list(m.name) f

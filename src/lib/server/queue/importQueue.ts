@@ -77,13 +77,14 @@ export function setStage(
 	stage: ImportStage,
 	reason: FileRefusal | null
 ): void {
-	ledger.database
-		.prepare(
-			`UPDATE import SET stage = @stage, owner = NULL, code = @code, sentence = @sentence,
+	const write = ledger.database.prepare(
+		`UPDATE import SET stage = @stage, owner = NULL, code = @code, sentence = @sentence,
 				technical = @technical, changed_ms = @now
 			WHERE (id = @id AND stage = 'analysing' AND owner = @owner) OR (@final AND sha256 = @sha256 AND stage = 'already in the ledger' AND ride_id IS NULL)`
-		)
-		.run({
+	);
+	// found again by reading the file again
+	writeUnsynced(ledger, () =>
+		write.run({
 			stage,
 			code: reason?.code ?? null,
 			sentence: reason?.sentence ?? null,
@@ -93,7 +94,8 @@ export function setStage(
 			owner: queued.owner,
 			final: stage === 'refused' || stage === 'failed' || stage === 'asks' ? 1 : 0,
 			sha256: queued.sha256
-		});
+		})
+	);
 }
 
 /** Puts a refused or failed import into the queue once more, for instance after the program was updated. */

@@ -5,7 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { askForColumns } from '../columns/askForColumns';
 import { sourceColumns } from '../columns/sourceColumns';
 import { readLimits } from '../ledger/programLimits';
-import { evidenceKey } from '../ledger/remember';
+import { inTurn } from '../inTurn';
 import { log } from '../log/log';
 import { faultPoint } from '../store/faultPoint';
 import { sourcePath } from '../store/sourceStore';
@@ -17,23 +17,14 @@ import { bikesOfRides } from './bikeOfRide';
 import {
 	beginDerivation,
 	failDerivation,
-	listDerivations,
 	releaseDerivation,
 	saveDerivation,
 	type Derivation
 } from './derivations';
-import {
-	putBack,
-	refuseImport,
-	releaseImports,
-	requeueAbandoned,
-	takeNextImport,
-	type QueuedImport
-} from './importQueue';
+import { putBack, refuseImport, releaseImports, requeueAbandoned, type QueuedImport } from './importQueue';
 import {
 	beginInsertion,
 	failInsertion,
-	nextInsertion,
 	releaseInsertion,
 	saveInsertion,
 	type Insertion
@@ -41,8 +32,8 @@ import {
 import { giveLeaseBack, HEARTBEAT_EVERY_MS, keepLease, newHolder, takeLease } from './lease';
 import { logOutcome } from './logOutcome';
 import { readHints } from './rideHints';
-import { ridesTouchedSince } from './ridesTouchedSince';
 import { saveImport } from './saveImport';
+import { WaitingWork, type Task } from './waitingWork';
 
 export interface RunnerOptions {
 	/** entry file of the child process; found beside this program when not given */
@@ -56,7 +47,14 @@ export interface RunnerOptions {
 	readonly lookEveryMs?: number;
 }
 
-type Task = { import: QueuedImport } | { derivation: Derivation } | { insertion: Insertion };
+/** A file that is read, or whose result waits to be stored. */
+interface UnderWay {
+	readonly task: Task;
+	readonly work: Promise<void>;
+}
+
+/** results that may wait to be stored, for each child; then it gets no other file */
+const MOST_WAITING = 2;
 
 /**
  * Analyses what waits in the queue while it holds the ledger's runner lease. Every process may have one;
@@ -65,16 +63,14 @@ type Task = { import: QueuedImport } | { derivation: Derivation } | { insertion:
 export class ImportRunner {
 	readonly #holder = newHolder();
 	readonly #children: AnalysisChild[];
-	readonly #busy = new Map<AnalysisChild, { task: Task; work: Promise<void> }>();
+	/** children that read a file */
+	readonly #busy = new Set<AnalysisChild>();
+	readonly #underWay = new Set<UnderWay>();
 	readonly #unpacker: ArchiveUnpacker;
 	readonly #lookEveryMs: number;
 	/** tasks whose result could not be written (a full disk, say); said so as soon as the ledger can be */
 	readonly #failures: { task: Task; detail: string }[] = [];
-	/** what has to be derived, as it was at the last entry of the trail that was seen */
-	#derivations: Derivation[] | null = null;
-	#seenTrail = -1;
-	/** evidence at which every ride had its slips put in; nothing is looked for until it changes */
-	#allInsertedAt = -1;
+	readonly #waiting: WaitingWork;
 	#holding = false;
 	#stopped = false;
 	#lastHeartbeat = 0;
@@ -96,6 +92,7 @@ export class ImportRunner {
 			() => options.unpackEntry ?? unpackArchiveEntry(),
 			() => this.look()
 		);
+		this.#waiting = new WaitingWork(ledger, this.#holder, () => [...this.#underWay].map(({ task }) => task));
 		this.#lookEveryMs = options.lookEveryMs ?? 400;
 	}
 
@@ -121,17 +118,17 @@ export class ImportRunner {
 			void this.#unpacker.stop();
 			if (this.#holding) {
 				releaseImports(this.ledger, this.#holder);
-				for (const { task } of this.#busy.values()) {
+				for (const { task } of this.#underWay) {
 					if ('derivation' in task) releaseDerivation(this.ledger, task.derivation);
 					if ('insertion' in task) releaseInsertion(this.ledger, task.insertion);
 				}
 				giveLeaseBack(this.ledger, 'runner', this.#holder);
-				log.info('lease given back', { underWay: this.#busy.size });
+				log.info('lease given back', { underWay: this.#underWay.size });
 			}
 			this.#holding = false;
 			for (const child of this.#children) child.stop();
 		}
-		const works = [this.#unpacker.stop(), ...[...this.#busy.values()].map(({ work }) => work)];
+		const works = [this.#unpacker.stop(), ...[...this.#underWay].map(({ work }) => work)];
 		return Promise.all(works).then(() => undefined);
 	}
 
@@ -156,13 +153,16 @@ export class ImportRunner {
 		this.#unpacker.look();
 		for (const child of this.#children) {
 			if (this.#busy.has(child)) continue;
-			const task = this.#nextTask();
+			if (this.#underWay.size >= this.#children.length * (1 + MOST_WAITING)) return;
+			const task = this.#waiting.next();
 			if (!task) return;
+			this.#busy.add(child);
 			const work = this.#work(child, task).finally(() => {
-				this.#busy.delete(child);
+				this.#underWay.delete(underWay);
 				this.look();
 			});
-			this.#busy.set(child, { task, work });
+			const underWay = { task, work };
+			this.#underWay.add(underWay);
 		}
 	}
 
@@ -179,57 +179,18 @@ export class ImportRunner {
 		if (this.#holding) {
 			this.#lastHeartbeat = now;
 			log.info('lease taken');
-			this.#derivations = null;
+			this.#waiting.lookAnew();
 			requeueAbandoned(this.ledger, this.#holder);
 		}
 		return this.#holding;
 	}
 
-	/** New files first: somebody waits for them. Slips are put into rides when nothing else is left. */
-	#nextTask(): Task | null {
-		const queued = takeNextImport(this.ledger, this.#holder);
-		if (queued) return { import: queued };
-		const derivation = this.#nextDerivation();
-		if (derivation) return { derivation };
-		const insertion = this.#nextInsertion();
-		return insertion ? { insertion } : null;
-	}
-
-	#nextInsertion(): Insertion | null {
-		const evidence = evidenceKey(this.ledger);
-		if (evidence === this.#allInsertedAt) return null;
-		const insertion = nextInsertion(this.ledger, this.#busyRides());
-		if (!insertion && this.#busy.size === 0) this.#allInsertedAt = evidence;
-		return insertion;
-	}
-
-	/** People's corrections leave a trail and may change what a ride's analysis is told: then all is listed anew. */
-	#nextDerivation(): Derivation | null {
-		const trail = newestTrail(this.ledger);
-		if (!this.#derivations || (this.#derivations.length === 0 && trail !== this.#seenTrail)) {
-			const busy = new Set(this.#busyRides());
-			const known = this.#derivations !== null && this.#seenTrail >= 0;
-			const only = known ? ridesTouchedSince(this.ledger, this.#seenTrail) : null;
-			const all = listDerivations(this.ledger, only);
-			this.#derivations = all.filter(({ rideId }) => !busy.has(rideId));
-			// a ride that is worked on with what was known before is looked at again when that is done
-			this.#seenTrail = this.#derivations.length === all.length ? trail : -1;
-			keepFirstVersion(this.ledger);
-		}
-		return this.#derivations.shift() ?? null;
-	}
-
-	#busyRides(): number[] {
-		return [...this.#busy.values()].flatMap(({ task }) =>
-			'derivation' in task ? [task.derivation.rideId] : 'insertion' in task ? [task.insertion.rideId] : []
-		);
-	}
-
 	async #work(child: AnalysisChild, task: Task): Promise<void> {
 		try {
-			if ('import' in task) await this.#analyseImport(child, task.import);
-			else if ('derivation' in task) await this.#derive(child, task.derivation);
-			else await this.#insertSlips(child, task.insertion);
+			const store = await this.#read(child, task).finally(() => this.#busy.delete(child));
+			// the child reads the next file while this one's result is stored
+			this.look();
+			await inTurn(() => this.#stopped || store());
 		} catch (error) {
 			log.failure('result not stored', error);
 			const detail = error instanceof Error ? (error.stack ?? error.message) : String(error);
@@ -237,7 +198,14 @@ export class ImportRunner {
 		}
 	}
 
-	async #analyseImport(child: AnalysisChild, queued: QueuedImport): Promise<void> {
+	/** Has a child read the file; what it found is stored by what this returns. */
+	#read(child: AnalysisChild, task: Task): Promise<() => void> {
+		if ('import' in task) return this.#analyseImport(child, task.import);
+		if ('derivation' in task) return this.#derive(child, task.derivation);
+		return this.#insertSlips(child, task.insertion);
+	}
+
+	async #analyseImport(child: AnalysisChild, queued: QueuedImport): Promise<() => void> {
 		faultPoint('leased');
 		const { wheelId = null, bikeId = null } = readHints(this.ledger, queued.hints);
 		const bike = bikesOfRides(this.ledger)({ bikeId, wheelId, startMs: null });
@@ -246,35 +214,38 @@ export class ImportRunner {
 		const outcome = await child.analyse(
 			this.#fileOf({ ...queued, bike, columns: sourceColumns(this.ledger.database, queued.sha256) })
 		);
-		if (this.#stopped) return;
-		logOutcome(queued.id, begunMs, outcome);
-		if (outcome.kind === 'refused' && outcome.refusal.code === 'columns-not-known')
-			askForColumns(this.ledger, queued, outcome.refusal);
-		else if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
-		else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
-		else {
-			keepFirstVersion(this.ledger);
-			saveImport(this.ledger, this.#holder, queued, outcome.file);
-		}
+		return () => {
+			logOutcome(queued.id, begunMs, outcome);
+			if (outcome.kind === 'refused' && outcome.refusal.code === 'columns-not-known')
+				askForColumns(this.ledger, queued, outcome.refusal);
+			else if (outcome.kind === 'refused') refuseImport(this.ledger, queued, outcome.refusal);
+			else if (outcome.kind === 'broke') putBack(this.ledger, queued, outcome.detail);
+			else {
+				keepFirstVersion(this.ledger);
+				saveImport(this.ledger, this.#holder, queued, outcome.file);
+			}
+		};
 	}
 
-	async #derive(child: AnalysisChild, derivation: Derivation): Promise<void> {
+	async #derive(child: AnalysisChild, derivation: Derivation): Promise<() => void> {
 		beginDerivation(this.ledger, derivation);
 		faultPoint('deriving');
 		const outcome = await child.analyse(this.#fileOf(derivation));
-		if (this.#stopped) return;
-		if (outcome.kind === 'analysed') saveDerivation(this.ledger, this.#holder, derivation, outcome.file);
-		else if (outcome.kind === 'refused') failDerivation(this.ledger, derivation, outcome.refusal.sentence);
-		else this.#derivations = null;
+		return () => {
+			if (outcome.kind === 'analysed') saveDerivation(this.ledger, this.#holder, derivation, outcome.file);
+			else if (outcome.kind === 'refused') failDerivation(this.ledger, derivation, outcome.refusal.sentence);
+			else this.#waiting.lookAnew();
+		};
 	}
 
-	async #insertSlips(child: AnalysisChild, insertion: Insertion): Promise<void> {
+	async #insertSlips(child: AnalysisChild, insertion: Insertion): Promise<() => void> {
 		beginInsertion(this.ledger, insertion);
 		faultPoint('inserting');
 		const outcome = await child.insertSlips(this.#fileOf(insertion), insertion.seed);
-		if (this.#stopped) return;
-		if (outcome.kind === 'inserted') saveInsertion(this.ledger, this.#holder, insertion, outcome.result);
-		else if (outcome.kind === 'refused') failInsertion(this.ledger, insertion, outcome.refusal.sentence);
+		return () => {
+			if (outcome.kind === 'inserted') saveInsertion(this.ledger, this.#holder, insertion, outcome.result);
+			else if (outcome.kind === 'refused') failInsertion(this.ledger, insertion, outcome.refusal.sentence);
+		};
 	}
 
 	#fileOf({ sha256, ...told }: { sha256: string } & Omit<FileToRead, 'path' | 'limits'>): FileToRead {
@@ -287,8 +258,4 @@ export class ImportRunner {
 			columns
 		};
 	}
-}
-
-function newestTrail(ledger: Ledger): number {
-	return ledger.database.prepare<[], { id: number | null }>('SELECT max(id) AS id FROM trail').get()!.id ?? 0;
 }

@@ -1,4 +1,5 @@
 import { finishErasures } from '../erasure/finishErasures';
+import { foldLogs } from '../ledger/foldLogs';
 import { getLedger } from '../ledger/getLedger';
 import { log } from '../log/log';
 import { recoverUploads } from '../store/recoverUploads';
@@ -7,6 +8,7 @@ import { ImportRunner } from './importRunner';
 const CLEAR_UP_EVERY_MS = 6 * 3600 * 1000;
 
 let runner: ImportRunner | null = null;
+let endFolding = () => {};
 
 /**
  * Starts the web app's part in the queue: clears up what the last stop left, then analyses while this
@@ -16,6 +18,7 @@ export function startWebRunner(): void {
 	if (runner) return;
 	const ledger = getLedger();
 	const own = (runner = new ImportRunner(ledger));
+	endFolding = foldLogs(ledger);
 	const clearUp = () =>
 		recoverUploads(ledger)
 			.then(() => finishErasures(ledger))
@@ -37,5 +40,6 @@ export function pokeWebRunner(): void {
 export function stopWebRunner(): Promise<void> {
 	const own = runner;
 	runner = null;
+	endFolding();
 	return own?.stop() ?? Promise.resolve();
 }

@@ -44,11 +44,12 @@ export async function writeThrough(
 	return { sha256: hash.digest('hex'), size };
 }
 
-/** Hash of a file that is complete on disk, read in pieces. */
-export async function hashFile(path: string): Promise<string> {
+/** Hash of a file that is complete on disk, read in pieces; on wish the disk has it before it is read. */
+export async function hashFile(path: string, syncBefore = false): Promise<string> {
 	const hash = createHash('sha256');
-	const file = await open(path, 'r');
+	const file = await open(path, syncBefore ? 'r+' : 'r');
 	try {
+		if (syncBefore) await file.sync();
 		for await (const piece of file.createReadStream({ autoClose: false })) hash.update(piece as Buffer);
 	} finally {
 		await file.close();
@@ -62,14 +63,32 @@ export async function hashFile(path: string): Promise<string> {
  * folder is synced too: a rename that the disk forgot would lose the source.
  */
 export function moveToStore(ledger: Ledger, from: string, sha256: string): void {
+	const folder = nameInStore(ledger, from, sha256);
+	if (folder) syncFolder(folder);
+}
+
+/** The same, while pages are answered: the wait for the disk is not the event loop's. */
+export async function moveToStoreBeside(ledger: Ledger, from: string, sha256: string): Promise<void> {
+	const folder = nameInStore(ledger, from, sha256);
+	if (!folder || process.platform === 'win32') return;
+	const handle = await open(folder, 'r');
+	try {
+		await handle.sync();
+	} finally {
+		await handle.close();
+	}
+}
+
+/** @returns the folder whose list of names has changed; null = the store has the content already, or may not have it */
+function nameInStore(ledger: Ledger, from: string, sha256: string): string | null {
 	const target = sourcePath(ledger.folder, sha256);
 	if (existsSync(target) || isErased(ledger, sha256)) {
 		rmSync(from, { force: true });
-		return;
+		return null;
 	}
 	mkdirSync(dirname(target), { recursive: true });
 	renameSync(from, target);
-	syncFolder(dirname(target));
+	return dirname(target);
 }
 
 export function tooLarge(limitBytes: number): LedgerRefusal {

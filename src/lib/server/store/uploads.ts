@@ -3,6 +3,8 @@ import { existsSync, statSync } from 'node:fs';
 import { open } from 'node:fs/promises';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
+import { syncLog } from '../ledger/syncLog';
+import { writeBeside } from '../ledger/writeBeside';
 import { writeUnsynced } from '../ledger/writeUnsynced';
 import { recordArchive } from '../queue/recordArchive';
 import { recordSource } from '../queue/recordSource';
@@ -13,7 +15,7 @@ import { cleanFileName } from './cleanFileName';
 import { giveUpBrokenUploads } from './brokenUploads';
 import { faultPoint } from './faultPoint';
 import { incomingPath, removeUpload } from './incomingFiles';
-import { hashFile, moveToStore, tooLarge, writeAll } from './sourceStore';
+import { hashFile, moveToStoreBeside, tooLarge, writeAll } from './sourceStore';
 import { archiveLimitBytes, limitByName, uploadLimitBytes } from './uploadLimit';
 
 interface UploadRow {
@@ -50,19 +52,19 @@ export async function createUpload(
 	const id = randomBytes(16).toString('hex');
 	await (await open(incomingPath(ledger, id), 'wx')).close();
 	const now = ledger.now();
-	ledger.database
-		.transaction(() => {
-			const { lastInsertRowid } = ledger.database
-				.prepare(
-					`INSERT INTO import (file_name, bytes, stage, hints, actor_id, created_ms, changed_ms)
-					VALUES (?, ?, 'receiving', ?, ?, ?, ?)`
-				)
-				.run(fileName, input.size, writeHints(ledger, input.hints ?? {}), actor.personId, now, now);
-			ledger.database
-				.prepare('INSERT INTO upload (id, import_id, size, touched_ms) VALUES (?, ?, ?, ?)')
-				.run(id, lastInsertRowid, input.size, now);
-		})
-		.immediate();
+	const announce = ledger.database.transaction(() => {
+		const { lastInsertRowid } = ledger.database
+			.prepare(
+				`INSERT INTO import (file_name, bytes, stage, hints, actor_id, created_ms, changed_ms)
+				VALUES (?, ?, 'receiving', ?, ?, ?, ?)`
+			)
+			.run(fileName, input.size, writeHints(ledger, input.hints ?? {}), actor.personId, now, now);
+		ledger.database
+			.prepare('INSERT INTO upload (id, import_id, size, touched_ms) VALUES (?, ?, ?, ?)')
+			.run(id, lastInsertRowid, input.size, now);
+	});
+	// an announcement that a power cut takes is made again: nothing was accepted yet
+	writeUnsynced(ledger, () => announce.immediate());
 	return { id, offset: 0 };
 }
 
@@ -117,43 +119,47 @@ export async function appendToUpload(
 
 /**
  * Puts a complete upload into the store and queues it. May be asked again after any failure: the steps
- * that are done are not done twice.
+ * that are done are not done twice. Whoever is answered can rely on it: the disk has file, name and rows then.
  *
  * @returns the import that now stands in the queue, or of an archive the one that waits to be unpacked
  * @throws LedgerRefusal incomplete while bytes are missing; too-large where only the name was that of an archive
  */
 export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Promise<{ importId: number }> {
 	const upload = findUpload(ledger, id);
-	if (upload.finished) return { importId: upload.importId };
+	if (upload.finished) {
+		// the first request may still be waiting for the disk
+		await syncLog(ledger);
+		return { importId: upload.importId };
+	}
 	const path = incomingPath(ledger, id);
+	const isArchive = existsSync(path) ? await isZipFile(path) : null;
 	let { sha256 } = upload;
 	if (!sha256) {
 		if (writing.has(id)) throw new LedgerRefusal('conflict', 'This upload is still being written to.');
 		const missing = upload.size - receivedBytes(ledger, id);
 		if (missing !== 0) throw new LedgerRefusal('incomplete', `${missing} bytes are still missing.`);
-		await refuseLargeRide(ledger, id, upload.size);
-		await syncFile(path);
-		sha256 = await hashFile(path);
-		ledger.database.prepare('UPDATE upload SET sha256 = ? WHERE id = ?').run(sha256, id);
+		refuseLargeRide(ledger, id, upload.size, isArchive ?? false);
+		sha256 = await hashFile(path, true);
+		const write = ledger.database.prepare('UPDATE upload SET sha256 = ? WHERE id = ?');
+		writeUnsynced(ledger, () => write.run(sha256, id));
 	}
 	faultPoint('source-stored');
 	const stored = { sha256, bytes: upload.size, importId: upload.importId, uploadId: id };
-	if (existsSync(path) ? await isZipFile(path) : existsSync(archivePath(ledger.folder, sha256))) {
+	if (isArchive ?? existsSync(archivePath(ledger.folder, sha256))) {
 		faultPoint('archive-stored');
 		if (existsSync(path)) moveToArchives(ledger, path, sha256);
 		faultPoint('archive-moved');
 		return { importId: recordArchive(ledger, actor, stored) };
 	}
-	if (existsSync(path)) moveToStore(ledger, path, sha256);
+	if (existsSync(path)) await moveToStoreBeside(ledger, path, sha256);
 	faultPoint('source-moved');
-	recordSource(ledger, actor, stored);
+	await writeBeside(ledger, () => recordSource(ledger, actor, stored));
 	return { importId: upload.importId };
 }
 
 /** Under the name of an archive more may come than a ride has; what is none is not kept then. */
-async function refuseLargeRide(ledger: Ledger, id: string, size: number): Promise<void> {
+function refuseLargeRide(ledger: Ledger, id: string, size: number, isArchive: boolean): void {
 	const limit = uploadLimitBytes(ledger);
-	const isArchive = await isZipFile(incomingPath(ledger, id));
 	if (size <= (isArchive ? archiveLimitBytes() : limit)) return;
 	removeUpload(ledger, id);
 	throw tooLarge(isArchive ? archiveLimitBytes() : limit);
@@ -179,13 +185,4 @@ export function findUpload(ledger: Ledger, id: string): UploadRow {
 
 function receivedBytes(ledger: Ledger, id: string): number {
 	return statSync(incomingPath(ledger, id), { throwIfNoEntry: false })?.size ?? 0;
-}
-
-async function syncFile(path: string): Promise<void> {
-	const file = await open(path, 'r+');
-	try {
-		await file.sync();
-	} finally {
-		await file.close();
-	}
 }

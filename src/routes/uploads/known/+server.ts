@@ -9,5 +9,5 @@ export const POST: RequestHandler = ({ request, locals }) =>
 	answerJson(async () => {
 		actorOf(locals);
 		const { hashes } = await readJsonObject(request, LIMIT_BYTES);
-		return { known: knownFiles(getLedger(), Array.isArray(hashes) ? (hashes as unknown[]) : []) };
+		return { known: await knownFiles(getLedger(), Array.isArray(hashes) ? (hashes as unknown[]) : []) };
 	});
