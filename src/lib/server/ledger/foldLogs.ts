@@ -53,7 +53,7 @@ export function foldLogs(ledger: Ledger, everyMs = EVERY_MS): () => void {
 	});
 	thread.unref();
 	thread.once('message', () => leaveTo(BACKSTOP_PAGES));
-	thread.once('error', (error) => log.failure('logs are not folded beside', error));
+	thread.once('error', (error) => log.failure('logs not folded', error));
 	thread.once('exit', () => leaveTo(USUAL_PAGES));
 	return () => void thread.terminate();
 }

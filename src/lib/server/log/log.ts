@@ -24,6 +24,8 @@ export type LogEvent =
 	| 'child said something'
 	| 'figures not computed'
 	| 'result not stored'
+	| 'upload not taken up'
+	| 'logs not folded'
 	| 'erasure finished';
 
 /**
