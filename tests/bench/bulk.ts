@@ -122,7 +122,7 @@ function fill(data: string): void {
 	database.exec(`
 		INSERT INTO insertion_attempt (ride_id, version, attempts, failure)
 			SELECT ride_id, version, 1, 'made for a bench' FROM result;
-		INSERT INTO channels.channel SELECT sha256, ${ANALYSIS_VERSION}, 'speedMps', 0, 1 FROM ride;
+		INSERT INTO channels.channel (sha256, version, name, length, step) SELECT sha256, ${ANALYSIS_VERSION}, 'speedMps', 0, 1 FROM ride;
 	`);
 	database.close();
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
+import { pinch } from './pinch';
 import { seconds } from './exampleWords';
 import type { Visit } from './workshop';
 
@@ -51,6 +52,8 @@ export async function expectRideViewsAgree(visit: Visit, ridePath: string): Prom
 	expect(length(await shown(visit))).toBeLessThan(0.5 * length(zoomed));
 
 	// keys: the whole ride, the read-out, the next event
+	await strips.press('0');
+	await expectPinchZooms(visit, middle);
 	await strips.press('0');
 	await strips.press('Home');
 	expect(await readOut(visit, 'Time')).toBe('0:00');
@@ -118,6 +121,23 @@ export async function expectRideViewsAgree(visit: Visit, ridePath: string): Prom
 	await page.getByRole('heading', { name: /^Event 1, / }).waitFor();
 	await expectRideChartsAreSaved(visit, ridePath);
 	expect(visit.complaints).toEqual([]);
+}
+
+/** Two fingers apart show less of the ride, around what lay between them; together again, as much as before. */
+async function expectPinchZooms(visit: Visit, middle: { x: number; y: number }): Promise<void> {
+	const { page } = visit;
+	const fingers = (apart: number) =>
+		[
+			{ x: middle.x - apart / 2, y: middle.y },
+			{ x: middle.x + apart / 2, y: middle.y }
+		] as const;
+	const whole = await shown(visit);
+	await pinch(page, fingers(100), fingers(400));
+	await expect.poll(async () => length(await shown(visit)) / length(whole)).toBeCloseTo(1 / 4, 1);
+	const [from, to] = await shown(visit);
+	expect((from + to) / 2 / length(whole)).toBeCloseTo(0.5, 1);
+	await pinch(page, fingers(400), fingers(200));
+	await expect.poll(async () => length(await shown(visit)) / length(whole)).toBeCloseTo(1 / 2, 1);
 }
 
 /** Strips, fan and track to take away: drawings that need nothing else, and tables of what is shown. */

@@ -42,7 +42,7 @@ function leaveNothingToDo(): void {
 	database.exec(`
 		INSERT INTO insertion_attempt (ride_id, version, attempts, failure)
 			SELECT ride_id, version, 1, 'made for a test' FROM result;
-		INSERT INTO channels.channel SELECT r.sha256, s.version, 'speedMps', 0, 1
+		INSERT INTO channels.channel (sha256, version, name, length, step) SELECT r.sha256, s.version, 'speedMps', 0, 1
 			FROM ride r JOIN result s ON s.ride_id = r.id;
 	`);
 	database.close();

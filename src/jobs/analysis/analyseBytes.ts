@@ -1,4 +1,5 @@
 import type { Bike } from '$lib/drivetrain/bike';
+import { DEFAULT_CIRCUMFERENCE_M } from '$lib/drivetrain/nameGears';
 import type { ColumnMapping } from '$lib/ride/columnMapping';
 import { decodeRide } from '$lib/ride/decodeRide';
 import type { ReadLimits } from '$lib/ride/limits';
@@ -7,6 +8,7 @@ import { recordingKind } from '$lib/ride/recordingKind';
 import type { RideWarning } from '$lib/ride/ride';
 import { analyseRide } from '$lib/slip/analyseRide';
 import type { AnalysedFile } from './messages';
+import { packOwnRate } from './packOwnRate';
 import { packTraces } from './packTraces';
 import { rideSignature } from './rideSignature';
 
@@ -55,7 +57,10 @@ export async function analyseBytes(
 			learning: analysis.learning,
 			temperature: meanTemperature(ride)
 		},
-		channels: packTraces(ride, analysis.traces)
+		channels: [
+			...packTraces(ride, analysis.traces),
+			...packOwnRate(ride, analysis.traces, analysis.gears, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M)
+		]
 	};
 }
 

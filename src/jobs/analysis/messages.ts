@@ -47,9 +47,11 @@ export interface PackedChunk {
 	readonly packed: Uint8Array;
 }
 
-/** One trace at one value a second. */
+/** One trace. */
 export interface PackedChannel {
 	readonly name: string;
+	/** seconds from one value to the next; left out: one */
+	readonly sampleS?: number;
 	readonly length: number;
 	readonly step: number;
 	readonly chunks: readonly PackedChunk[];

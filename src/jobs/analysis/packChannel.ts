@@ -14,7 +14,7 @@ const DEFLATE_LEVEL = 4;
  * of each 16, 256 ... values while a level still has more than 256.
  *
  * @param name channel, unit in it
- * @param values one a second, NaN = missing
+ * @param values at an even step, NaN = missing
  * @param step resolution that is kept, in the channel's unit
  */
 export function packChannel(name: string, values: ArrayLike<number>, step: number): PackedChannel {

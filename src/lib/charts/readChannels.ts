@@ -1,8 +1,10 @@
-/** The traces of one ride as the server sends them: one value a second, NaN = not known. */
+/** Traces of one ride as the server sends them, NaN = not known. */
 export interface RideTraces {
-	/** samples in each trace; index = seconds from the first record */
+	/** values in each trace; of the whole ride: index = seconds from the first record */
 	readonly length: number;
 	readonly traces: Readonly<Record<string, Float32Array>>;
+	/** further facts that the answer states */
+	readonly facts?: Readonly<Record<string, unknown>>;
 }
 
 /**
@@ -30,5 +32,5 @@ export function readChannels(bytes: ArrayBuffer): RideTraces {
 	header.names.forEach((name, index) => {
 		traces[name] = new Float32Array(bytes, 4 + headerLength + 4 * header.length * index, header.length);
 	});
-	return { length: header.length, traces };
+	return { length: header.length, traces, facts: header };
 }

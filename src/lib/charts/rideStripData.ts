@@ -25,6 +25,15 @@ export interface StripData {
 	readonly detectionLimitCrankDeg: Float32Array;
 	/** null when the recording holds none */
 	readonly positions: { readonly latitudeDeg: Float32Array; readonly longitudeDeg: Float32Array } | null;
+	/** lines that a logger saw faster, to be asked for by stretches; null = one value a second is all */
+	readonly ownRate: OwnRate | null;
+}
+
+/** Lines at a rate of their own. */
+export interface OwnRate {
+	/** seconds from one value to the next */
+	readonly sampleS: number;
+	readonly names: readonly string[];
 }
 const STRIP_NAMES = [
 	'gained',
@@ -69,6 +78,7 @@ export function rideStripData(channels: RideTraces): StripData {
 		heightM: lowest === undefined || highest === undefined ? null : [lowest, highest],
 		distanceM: trace('distanceM'),
 		detectionLimitCrankDeg: trace('detectionLimitCrankDeg'),
-		positions: latitudeDeg && longitudeDeg ? { latitudeDeg, longitudeDeg } : null
+		positions: latitudeDeg && longitudeDeg ? { latitudeDeg, longitudeDeg } : null,
+		ownRate: (channels.facts?.ownRate as OwnRate | null | undefined) ?? null
 	};
 }

@@ -8,13 +8,15 @@ export function saveChannels(ledger: Ledger, sha256: string, file: AnalysedFile)
 	// erased while it was read
 	if (isErased(ledger, sha256)) return;
 	const version = file.analysisVersion;
-	const addChannel = channels.prepare('INSERT INTO channel VALUES (?, ?, ?, ?, ?)');
+	const addChannel = channels.prepare(
+		'INSERT INTO channel (sha256, version, name, length, step, sample_s) VALUES (?, ?, ?, ?, ?, ?)'
+	);
 	const addChunk = channels.prepare('INSERT INTO channel_chunk VALUES (?, ?, ?, ?, ?, ?, ?, ?)');
 	channels
 		.transaction(() => {
 			removeChannels(ledger, sha256, version);
-			for (const { name, length, step, chunks } of file.channels) {
-				addChannel.run(sha256, version, name, length, step);
+			for (const { name, length, step, sampleS = 1, chunks } of file.channels) {
+				addChannel.run(sha256, version, name, length, step, sampleS);
 				for (const { level, side, chunk, count, packed } of chunks)
 					addChunk.run(sha256, version, name, level, side, chunk, count, packed);
 			}

@@ -10,10 +10,10 @@ export interface RideChannels {
 }
 
 /** an inflated chunk of 4096 values is never larger: ten bytes a value */
-const LARGEST_CHUNK_BYTES = 4096 * 10;
+export const LARGEST_CHUNK_BYTES = 4096 * 10;
 
 /**
- * The traces of a ride; NaN = not known.
+ * The traces of a ride at one value a second; NaN = not known.
  *
  * @param wanted version of the analysis (the current one when not given) and names (all when not given)
  * @returns null when there is no such ride or its traces have not been derived
@@ -30,7 +30,7 @@ export function rideChannels(
 	const version = wanted.version ?? currentVersion(ledger);
 	const found = ledger.channels
 		.prepare<[string, number], { name: string; length: number; step: number }>(
-			'SELECT name, length, step FROM channel WHERE sha256 = ? AND version = ? ORDER BY name'
+			'SELECT name, length, step FROM channel WHERE sha256 = ? AND version = ? AND sample_s = 1 ORDER BY name'
 		)
 		.all(ride.sha256, version)
 		.filter(({ name }) => wanted.names?.includes(name) ?? true);
