@@ -32,17 +32,24 @@ function main(args: readonly string[]): void {
 		if (!person) throw new LedgerRefusal('not-found', 'There is no person with that name or code.');
 		const owner = people.find(({ role }) => role === 'owner');
 		if (!owner) throw new LedgerRefusal('not-allowed', 'This ledger has no owner.');
-		const { files, rides, attached, copies } = erasureOf(ledger, person.id);
+		const { files, rides, attached, leftovers, copies } = erasureOf(ledger, person.id);
 		if (!on.has('yes')) {
 			say(
 				`${files.length} files of ${person.code} would be erased: ${rides} rides, ${attached} attached pictures or documents.`
 			);
+			const { archives, uploads, named } = leftovers;
+			if (archives.length + uploads.length + named > 0)
+				say(
+					`Also ${archives.length} archives that were not unpacked, ${uploads.length} uploads that broke off, names of ${named} files that became no ride.`
+				);
 			say('Figures of the rides stay; strips and tracks go for good, and no later analysis can read them.');
 			return say('Nothing was changed: give --yes and --reason "..." to do it.');
 		}
 		const actor = actorOf(owner);
 		const outcome = eraseRider(ledger, actor, { personId: person.id, reason: flags.reason ?? '' });
 		say(`${outcome.files} files are erased; ${outcome.rides} rides keep their figures.`);
+		if (outcome.leftovers > 0)
+			say(`${outcome.leftovers} archives, uploads and names of other files went too.`);
 		if (!on.has('keep-name')) sayName(ledger, actor, person.id);
 		say(
 			compactLedger(ledger)

@@ -66,7 +66,7 @@ describe('a folder of files', () => {
 		await page.getByText('Everything that arrived has been read.').waitFor({ timeout: 90_000 });
 		const list = page.locator('section', { hasText: 'Files received' }).last();
 		expect(await list.innerText()).toMatch(/3 read into rides · 1 left out of archives · 61 refused/);
-		expect(await list.innerText()).toMatch(/\d+ more of this kind are not shown/);
+		expect(await list.innerText()).toMatch(/\d+ more of this kind are not shown here/);
 		expect(await list.getByRole('listitem').count()).toBeLessThanOrEqual(50);
 		await list.getByText(/that need nothing/).click();
 		expect(

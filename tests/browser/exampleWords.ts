@@ -30,6 +30,8 @@ export function everyPath(ridePath: string, event: string): string[] {
 	return [
 		'/',
 		'/rides',
+		'/rides/files',
+		'/rides/files?all=1',
 		ridePath,
 		`${ridePath}?event=${event}`,
 		'/wheels',

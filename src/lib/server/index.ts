@@ -14,7 +14,9 @@ export { columnQuestion, nameColumns, type ColumnQuestion } from './columns/name
 export { nameColumnsAnew } from './columns/nameColumnsAnew';
 export { forgetColumns, rememberedAnswers, type RememberedAnswer } from './columns/rememberedColumns';
 export { rideColumns, ridesReadAlike, type RideColumns } from './columns/rideColumns';
+export { fileAnswers, fileAnswersCsv, type FileAnswersQuery } from './queue/fileAnswers';
 export { archiveLines } from './unpack/archiveLines';
+export { giveUpArchive } from './unpack/giveUpArchive';
 export { getSettings, setSettings, type Settings } from './settings/settings';
 
 export { exampleState, type ExampleState } from './example/exampleState';

@@ -7,13 +7,11 @@ import {
 	importOverview,
 	listPeople,
 	listRides,
-	removeBrokenUpload,
-	retryImport,
 	SURFACES,
 	wheelsToChoose
 } from '$lib/server';
-import { actorOf, answered, neededId } from '../forms';
-import type { Actions, PageServerLoad } from './$types';
+import { importActions } from './importActions';
+import type { PageServerLoad } from './$types';
 
 const PAGE_SIZE = 50;
 
@@ -39,13 +37,4 @@ export const load: PageServerLoad = ({ url }) => {
 	};
 };
 
-export const actions: Actions = {
-	retry: async ({ request, locals }) => {
-		const form = await request.formData();
-		return answered(() => retryImport(getLedger(), actorOf(locals), neededId(form, 'import')));
-	},
-	remove: async ({ request, locals }) => {
-		const form = await request.formData();
-		return answered(() => removeBrokenUpload(getLedger(), actorOf(locals), neededId(form, 'import')));
-	}
-};
+export const actions = importActions;

@@ -80,6 +80,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/settings': { read: 'engineer', write: 'engineer' },
 	'/uploads': { read: 'rider', write: 'rider' },
 	'/rides/[id]/columns': { read: 'engineer', write: 'engineer' },
+	'/rides/files': { read: 'engineer', write: 'engineer' },
+	'/rides/files.csv': { read: 'engineer', write: 'engineer' },
 	'/rides/columns/[id]': { read: 'engineer', write: 'engineer' },
 	'/uploads/known': { read: 'rider', write: 'rider' },
 	'/uploads/resume': { read: 'rider', write: 'rider' },

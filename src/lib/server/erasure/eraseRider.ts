@@ -5,24 +5,24 @@ import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { faultPoint } from '../store/faultPoint';
 import { erasureOf, type CopyMade } from './erasureOf';
+import { buryLeftovers } from './buryLeftovers';
 import { finishErasures } from './finishErasures';
+import { ERASED_NAME } from './leftoversOf';
 
 export interface ErasureOutcome {
 	files: number;
 	rides: number;
 	/** pictures and documents among the files */
 	attached: number;
+	/** given-up archives, half-sent uploads, names of files that became no ride */
+	leftovers: number;
 	/** made before: they still hold what was erased here */
 	copies: CopyMade[];
 }
 
-/** stands where the name of a file stood */
-export const ERASED_NAME = 'erased file';
-
 /**
- * Takes a rider's files away for good: the bytes with positions and serial numbers (of rides and of what the
- * person attached), the traces made from them,
- * their names in every table and in the trail. A tombstone stays for each (hash, when, who, why), and so do
+ * Takes a rider's files away for good: the bytes with positions and serial numbers (of rides, of what the person
+ * attached, of archives and uploads that never became any), the traces made from them, their names in every table and in the trail. A tombstone stays for each (hash, when, who, why), and so do
  * the rides' figures, so that every rate and every signed decision can still be explained. The person's name
  * is taken out by `anonymisePerson`.
  *
@@ -40,27 +40,35 @@ export function eraseRider(
 	const reason = checkText('The reason', input.reason, { min: 3, max: 400 });
 	const outcome = ledger.database
 		.transaction((): ErasureOutcome => {
-			const { person, files, rides, attached, beingRead, copies } = erasureOf(ledger, input.personId);
+			const { person, files, rides, attached, leftovers, beingRead, copies } = erasureOf(
+				ledger,
+				input.personId
+			);
 			if (reason.toLowerCase().includes(person.name.toLowerCase()) && !person.anonymised)
 				throw new LedgerRefusal('wrong-value', 'The reason stays for good: write it without the name.');
-			if (files.length === 0)
+			const { archives, uploads, named } = leftovers;
+			const outside = archives.length + uploads.length + named;
+			if (files.length + outside === 0)
 				throw new LedgerRefusal('conflict', `There are no files of ${person.code} to erase.`);
 			if (beingRead > 0)
 				throw new LedgerRefusal(
 					'conflict',
-					`${beingRead} files of ${person.code} are still being read; erase them when that is done.`
+					`${beingRead} files of ${person.code} are still coming in or being read; erase them when that is done.`
 				);
 			for (const sha256 of files) bury(ledger, actor, sha256, reason);
+			buryLeftovers(ledger, input.personId, leftovers);
 			leaveTrail(ledger, actor, 'erased files of', 'person', input.personId, {
 				files: files.length,
 				rides,
-				attached
+				attached,
+				leftovers: outside,
+				...(files.length === 0 ? { reason } : {})
 			});
-			return { files: files.length, rides, attached, copies };
+			return { files: files.length, rides, attached, leftovers: outside, copies };
 		})
 		.immediate();
 	faultPoint('erasure-written');
-	finishErasures(ledger);
+	finishErasures(ledger, true);
 	faultPoint('erasure-done');
 	return outcome;
 }

@@ -5,6 +5,7 @@ import { OLD_LAYOUTS } from '../ledger/backupBeforeMigration';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import type { Instant } from '../views';
+import { leftoversOf, type Leftovers } from './leftoversOf';
 
 /** What an erasure of one rider's files would take away, and what it cannot reach. */
 export interface ErasureView {
@@ -15,7 +16,9 @@ export interface ErasureView {
 	rides: number;
 	/** those of them that are pictures and documents which the person attached */
 	attached: number;
-	/** files that are being read just now: nothing is erased before they are done */
+	/** archives, half-sent uploads and names of files that became none of those above */
+	leftovers: Leftovers;
+	/** files and archives that are being read or come in just now: nothing is erased before they are done */
 	beingRead: number;
 	/** erased before */
 	erasedBefore: number;
@@ -77,12 +80,15 @@ export function erasureOf(ledger: Ledger, personId: number): ErasureView {
 	const files = [FILES, ATTACHED].flatMap((sql) =>
 		ledger.database.prepare<[object], FileRow>(sql).all({ person: personId })
 	);
+	const hashes = files.map(({ sha256 }) => sha256);
+	const leftovers = leftoversOf(ledger, personId, hashes);
 	return {
 		person: { ...person, anonymised: person.anonymised === 1 },
-		files: files.map(({ sha256 }) => sha256),
+		files: hashes,
+		leftovers,
 		rides: files.filter(({ rideId }) => rideId !== null).length,
 		attached: files.filter(({ attached }) => attached === 1).length,
-		beingRead: files.filter(({ reading }) => reading === 1).length,
+		beingRead: files.filter(({ reading }) => reading === 1).length + leftovers.beingRead,
 		erasedBefore: ledger.database
 			.prepare<[object], { n: number }>(
 				`SELECT count(*) AS n FROM erased_source e JOIN source s ON s.sha256 = e.sha256

@@ -1,6 +1,6 @@
-import { existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
 import { open } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { isZip } from '../../../jobs/unpack/looksLikeRide';
 import type { Ledger } from '../ledger/openLedger';
 import { syncFolder } from './sourceStore';
@@ -34,6 +34,18 @@ export function moveToArchives(ledger: Ledger, from: string, sha256: string): vo
 	mkdirSync(folder, { recursive: true });
 	renameSync(from, target);
 	syncFolder(folder);
+}
+
+/** What the files of an archive are called while they are written, before they have their place. */
+export function memberPlace(ledger: Ledger, importId: number): string {
+	return join(ledger.folder, 'incoming', `archive-${importId}-`);
+}
+
+/** Takes away what of an archive was on its way into the store when its unpacking broke off. */
+export function dropMembers(ledger: Ledger, importId: number): void {
+	const begins = basename(memberPlace(ledger, importId));
+	for (const name of readdirSync(join(ledger.folder, 'incoming')))
+		if (name.startsWith(begins)) rmSync(join(ledger.folder, 'incoming', name), { force: true });
 }
 
 /** Takes an archive's bytes away unless a row still needs them. */

@@ -10,11 +10,10 @@ export const BROKE_OFF_AFTER_MS = 60_000;
 interface BrokenUpload {
 	id: string;
 	importId: number;
-	fileName: string;
 	bytes: number;
 }
 
-const BROKEN = `SELECT u.id, i.id AS importId, i.file_name AS fileName, i.bytes
+const BROKEN = `SELECT u.id, i.id AS importId, i.bytes
 	FROM upload u JOIN import i ON i.id = u.import_id
 	WHERE i.stage = 'receiving' AND u.sha256 IS NULL AND u.touched_ms < @before`;
 
@@ -39,7 +38,7 @@ export function removeBrokenUpload(ledger: Ledger, actor: Actor, importId: numbe
 export function cancelUpload(ledger: Ledger, actor: Actor, id: string): void {
 	const found = ledger.database
 		.prepare<[object], BrokenUpload & { arrived: number }>(
-			`SELECT u.id, i.id AS importId, i.file_name AS fileName, i.bytes, u.sha256 IS NOT NULL AS arrived
+			`SELECT u.id, i.id AS importId, i.bytes, u.sha256 IS NOT NULL AS arrived
 			FROM upload u JOIN import i ON i.id = u.import_id WHERE u.id = @id AND i.actor_id = @actorId`
 		)
 		.get({ id, actorId: actor.personId });
@@ -61,12 +60,13 @@ export function giveUpBrokenUploads(ledger: Ledger, actor: Actor, fileName: stri
 function remove(
 	ledger: Ledger,
 	actor: Actor,
-	{ id, importId, fileName, bytes }: BrokenUpload,
+	{ id, importId, bytes }: BrokenUpload,
 	why = 'it broke off'
 ): void {
 	ledger.database
 		.transaction(() => {
-			leaveTrail(ledger, actor, 'removed', 'import', importId, { fileName, bytes, why });
+			// without the name: it may be a person's, and the row by which an erasure would find it goes
+			leaveTrail(ledger, actor, 'removed', 'import', importId, { bytes, why });
 			removeUpload(ledger, id);
 		})
 		.immediate();

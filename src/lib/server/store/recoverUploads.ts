@@ -2,6 +2,7 @@ import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { findPersonAsActor } from '../people/people';
 import type { Ledger } from '../ledger/openLedger';
+import { giveUpOldArchives } from '../unpack/giveUpArchive';
 import { dropArchive } from './archivePlace';
 import { removeUpload } from './incomingFiles';
 import { finishUpload } from './uploads';
@@ -11,7 +12,7 @@ const ABANDONED_AFTER_MS = 48 * 3600 * 1000;
 
 /**
  * Clears up after a stop at any moment: uploads that were complete go on to the queue, abandoned ones and
- * files that belong to no upload are removed. Safe while other processes upload.
+ * files that belong to no upload are removed, archives that failed long ago give their bytes back. Safe while other processes upload.
  */
 export async function recoverUploads(ledger: Ledger): Promise<void> {
 	const complete = ledger.database
@@ -30,6 +31,7 @@ export async function recoverUploads(ledger: Ledger): Promise<void> {
 		.prepare<[number], { id: string }>('SELECT id FROM upload WHERE finished = 0 AND touched_ms < ?')
 		.all(before);
 	for (const { id } of abandoned) removeUpload(ledger, id);
+	giveUpOldArchives(ledger);
 	removeStrayFiles(ledger, before);
 	removeStrayArchives(ledger, before);
 }

@@ -1,11 +1,10 @@
 import { existsSync } from 'node:fs';
-import { join } from 'node:path';
 import type { MemberFacts } from '../../../jobs/unpack/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { log } from '../log/log';
 import { findPersonAsActor } from '../people/people';
 import type { LeaseHolder } from '../queue/lease';
-import { archivePath } from '../store/archivePlace';
+import { archivePath, memberPlace } from '../store/archivePlace';
 import { unpackLimits } from '../store/uploadLimit';
 import {
 	finishArchive,
@@ -87,7 +86,7 @@ export class ArchiveUnpacker {
 				{
 					kind: 'unpack',
 					path,
-					into: join(this.ledger.folder, 'incoming', `archive-${archive.id}-`),
+					into: memberPlace(this.ledger, archive.id),
 					limits: unpackLimits(this.ledger),
 					recorded: recordedMembers(this.ledger, archive.id)
 				},

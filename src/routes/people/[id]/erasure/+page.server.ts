@@ -5,8 +5,11 @@ import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
 	try {
-		const { files, ...erasure } = erasureOf(getLedger(), pathId(params.id));
-		return { erasure: { ...erasure, files: files.length } };
+		const { files, leftovers, ...erasure } = erasureOf(getLedger(), pathId(params.id));
+		const { archives, uploads, named } = leftovers;
+		return {
+			erasure: { ...erasure, files: files.length, archives: archives.length, uploads: uploads.length, named }
+		};
 	} catch (refused) {
 		if (refused instanceof LedgerRefusal) error(404, refused.sentence);
 		throw refused;
