@@ -3,6 +3,8 @@
  *
  *   npx tsx tests/bench/training/train.ts            judge by rides left out, then learn from everything and write
  *   npx tsx tests/bench/training/train.ts --judge    judge only
+ *   ... --rows FILE     keeps what was gathered of all rides there, and reads it where the file is there already: for
+ *                       trainings that change no feature and no ride
  *   ... --scores FILE   also keeps what each ride's candidates got, so that misses can be looked at without training
  *
  * Data: ../shared/labelled-rides (real and simulated, where present), slips and look-alikes put into their healthy
@@ -22,6 +24,7 @@ import { learnScorer } from './learnScorer';
 import { FALSE_RATES, meanRecall } from './meanRecall';
 import { addRide, emptyScore } from './scoreEvents';
 import { keepScores } from './keepScores';
+import { keptRows } from './keptRows';
 import { trainingRides, type TrainingPart } from './trainingRides';
 
 const number = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
@@ -81,7 +84,7 @@ interface Scored {
 }
 
 async function main() {
-	const parts = await trainingRides(PLAN);
+	const parts = await keptRows(argument('--rows'), () => trainingRides(PLAN));
 	console.log(`${parts.length} rides, ${parts.reduce((sum, part) => sum + part.rows.length, 0)} candidates`);
 	const scored = scoreLeftOut(parts);
 	const trials = scored.flatMap(trialsOf);
@@ -101,8 +104,8 @@ async function main() {
 		'',
 		...promiseTable(promises, observedFrom)
 	];
-	const keepIn = process.argv.indexOf('--scores');
-	if (keepIn > 0) keepScores(process.argv[keepIn + 1], labelled);
+	const keepIn = argument('--scores');
+	if (keepIn) keepScores(keepIn, labelled);
 	console.log(figures.join('\n'));
 	if (process.argv.includes('--judge')) return;
 	writeFileSync(new URL('./left-out-figures.md', import.meta.url).pathname, `${figures.join('\n')}\n`);
@@ -112,6 +115,12 @@ async function main() {
 	);
 	write('scorer', { ...scorer, strength: calibrateStrength(reportedEvents(scored)) });
 	write('observed', learnObserved(trials, OBSERVED_TREES, OPTIONS.seed, observedFrom));
+}
+
+/** What follows a word of the command line. */
+function argument(word: string): string | undefined {
+	const at = process.argv.indexOf(word);
+	return at > 0 ? process.argv[at + 1] : undefined;
 }
 
 function write(name: string, model: object) {
