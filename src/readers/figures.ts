@@ -7,11 +7,11 @@ import {
 	figureKey,
 	LedgerRefusal,
 	openLedger,
+	packFigures,
 	type FigureAnswer,
 	type FigureRequest
 } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
-import { serialize } from 'node:v8';
 import { endWithParent } from '../jobs/analysis/endWithParent';
 
 const [parent, folder] = process.argv.slice(2);
@@ -29,7 +29,7 @@ function answer({ requestId, kind, asked, locale, zone }: FigureRequest): Figure
 		ledger.database.exec('BEGIN');
 		const key = figureKey(ledger);
 		const figures = computeFigures(ledger, kind, asked as never, createFormats(locale, zone));
-		return { kind: 'computed', requestId, key, bytes: serialize(figures) };
+		return { kind: 'computed', requestId, key, bytes: packFigures(figures) };
 	} catch (error) {
 		if (error instanceof LedgerRefusal)
 			return { kind: 'refused', requestId, code: error.code, sentence: error.sentence };

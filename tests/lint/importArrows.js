@@ -41,8 +41,8 @@ export const ARROWS = {
 		'lib/release',
 		'lib/ui'
 	],
-	// the framework's hooks start and stop the server's parts
-	hooks: ['lib/server']
+	// the framework's hooks start and stop the server's parts and say how data comes to pages
+	hooks: ['lib/server', 'lib/ui']
 };
 
 /** Rooms without input or output, clock or chance. */

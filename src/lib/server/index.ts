@@ -282,6 +282,7 @@ export { erasureOf, type CopyMade, type ErasureView } from './erasure/erasureOf'
 // figures of many rides: computed beside the server, shown with the words that say how old they are
 export { computeFigures, type Asked as AskedFigures, type FigureKind } from './figures/figureKinds';
 export { figureKey } from './figures/figureKey';
+export { figuresText, packFigures } from './figures/figureText';
 export type { FigureAnswer, FigureRequest } from './figures/figureMessages';
 export type { FiguresSince } from './figures/figureDesk';
 export { showFigures, stopFigures } from './figures/webFigures';

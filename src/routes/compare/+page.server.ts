@@ -1,4 +1,5 @@
-import { AGE_CLOCKS, buildsToChoose, getLedger, mayUse } from '$lib/server';
+import { AGE_CLOCKS, buildsToChoose, figuresText, getLedger, mayUse } from '$lib/server';
+import { PackedFigures } from '$lib/ui/packedFigures';
 import { askFigures } from '../askFigures';
 import { askedPolicy } from './askedPolicy';
 import type { PageServerLoad } from './$types';
@@ -28,7 +29,7 @@ export const load: PageServerLoad = async ({ url, locals, request }) => {
 		since,
 		computing,
 		shown: figures && {
-			...figures,
+			packed: new PackedFigures(figuresText(figures), figures),
 			chosen: ordered,
 			clocks: AGE_CLOCKS,
 			mayReport: mayUse('/report', 'GET', locals.actor?.role ?? null, locals.guarded) === 'allowed'

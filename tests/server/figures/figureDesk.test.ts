@@ -1,6 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { serialize } from 'node:v8';
-import { computeFigures, figureKey, openLedger, recordVerdict, rideView } from '$lib/server';
+import { computeFigures, figureKey, openLedger, packFigures, recordVerdict, rideView } from '$lib/server';
 import { FigureDesk, type FigureWords, type ShowOptions } from '$lib/server/figures/figureDesk';
 import type { FigureReader } from '$lib/server/figures/figureReader';
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
@@ -37,7 +36,7 @@ class OwnReader implements Pick<FigureReader, 'compute' | 'stop'> {
 		try {
 			ledger.database.exec('BEGIN');
 			const key = figureKey(ledger);
-			const bytes = serialize(computeFigures(ledger, kind, asked as never, WORDS));
+			const bytes = packFigures(computeFigures(ledger, kind, asked as never, WORDS));
 			ledger.database.exec('COMMIT');
 			await this.gate;
 			return { kind: 'computed' as const, requestId, key, bytes };
@@ -166,5 +165,15 @@ describe('FigureDesk', () => {
 		await expect(show(WAITING)).rejects.toThrow('the process ended');
 		reader.gate = Promise.resolve();
 		expect(countsOf(await show(WAITING))).toEqual([[1, 0]]);
+	});
+});
+
+describe('figures that were sent from the child process', () => {
+	it('are read from their bytes once while they are shown again and again, and anew when they were computed anew', async () => {
+		const { show, reject, first } = await deskOfMany();
+		const { figures } = await show(WAITING);
+		expect((await show(WAITING)).figures).toBe(figures);
+		reject(first);
+		expect((await show(WAITING)).figures).not.toBe(figures);
 	});
 });

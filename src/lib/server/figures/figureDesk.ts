@@ -1,5 +1,4 @@
 import type { NumberWords } from '$lib/release/criteria';
-import { deserialize } from 'node:v8';
 import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { log } from '../log/log';
@@ -7,6 +6,7 @@ import type { Instant } from '../views';
 import { figureKey, isSame, ridesSince, sameWord, type FigureKey } from './figureKey';
 import { computeFigures, type Asked, type FigureKind, type Figures } from './figureKinds';
 import type { FigureReader } from './figureReader';
+import { unpackFigures } from './figureText';
 import { KeptFigures } from './keptFigures';
 import { manyRides } from './manyRides';
 
@@ -45,6 +45,8 @@ interface KeptFigure {
 /** Figures that miss a few rides are computed anew at most so often, and in at most a tenth of the time. */
 const SHORTEST_PAUSE_MS = 5_000;
 const SHARE_OF_TIME = 10;
+/** so many stay read, because the next who asks is likely to ask for the same; others are bytes alone */
+const MOST_READ = 2;
 
 /**
  * Gives pages their figures. Of few rides they are computed at once; of many in a child process, and while the queue
@@ -53,6 +55,8 @@ const SHARE_OF_TIME = 10;
  */
 export class FigureDesk {
 	readonly #kept = new KeptFigures<KeptFigure>();
+	/** figures that were shown last, as read from the bytes that are kept */
+	readonly #read = new Map<string, { readonly from: KeptFigure; readonly figures: object }>();
 	readonly #underWay = new Map<string, UnderWay>();
 	readonly #planned = new Map<string, ReturnType<typeof setTimeout>>();
 
@@ -78,12 +82,12 @@ export class FigureDesk {
 		const begin = (somebodyWaits: boolean) => this.#begin(name, kind, asked, words, somebodyWaits);
 		if (kept && (isSame(kept.key, key) || (options.mayBeOlder && sameWord(kept.key, key)))) {
 			if (!isSame(kept.key, key)) this.#plan(name, kept, begin);
-			return this.#shown(kept);
+			return this.#shown(name, kept);
 		}
 		const joins = options.mayBeOlder ? sameWord : isSame;
 		const before = this.#underWay.get(name);
 		const underWay = before && joins(before.askedAt, key) ? before : begin(true);
-		if (options.wait) return this.#shown(await underWay.done);
+		if (options.wait) return this.#shown(name, await underWay.done);
 		underWay.done.catch((error) => log.failure('figures not computed', error));
 		return { figures: null, since: null, computing: { rides } };
 	}
@@ -130,10 +134,21 @@ export class FigureDesk {
 		this.#planned.set(name, timer);
 	}
 
-	#shown<Value>({ key, bytes, computedMs }: KeptFigure): Shown<Value> {
+	/** Everybody gets the same object: nobody may change it. */
+	#figures(name: string, kept: KeptFigure): object {
+		const known = this.#read.get(name);
+		const figures = known?.from === kept ? known.figures : unpackFigures(kept.bytes);
+		this.#read.delete(name);
+		this.#read.set(name, { from: kept, figures });
+		if (this.#read.size > MOST_READ) this.#read.delete(this.#read.keys().next().value!);
+		return figures;
+	}
+
+	#shown<Value>(name: string, kept: KeptFigure): Shown<Value> {
+		const { key, computedMs } = kept;
 		const since = isSame(key, figureKey(this.ledger))
 			? null
 			: { computedAt: toInstant(computedMs), rides: ridesSince(this.ledger, key) };
-		return { figures: deserialize(Buffer.from(bytes)) as Value, since, computing: null };
+		return { figures: this.#figures(name, kept) as Value, since, computing: null };
 	}
 }

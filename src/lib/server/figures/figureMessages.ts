@@ -17,7 +17,7 @@ export interface ComputedFigures {
 	readonly requestId: number;
 	/** how the ledger stood */
 	readonly key: FigureKey;
-	/** structured clone of the figures, kept as bytes: most of them are asked for seldom */
+	/** the figures by `packFigures`, kept as bytes: most of them are asked for seldom */
 	readonly bytes: Uint8Array;
 }
 
