@@ -11,7 +11,8 @@ import {
 	startWebRunner,
 	stopFigures,
 	stopWebRunner,
-	whoAsks
+	whoAsks,
+	type Role
 } from '$lib/server';
 import { building, dev } from '$app/environment';
 import { error, redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
@@ -40,19 +41,25 @@ export const handle: Handle = async ({ event, resolve }) => {
 	locals.guarded = guarded;
 	locals.secure = origin?.startsWith('https:') ?? false;
 	locals.client = event.getClientAddress();
+	const inWords = wantsPage(request);
 	if (!guarded && !isLoopbackAddress(locals.client))
-		return refuse(421, 'This Slip Ledger is open on its own machine only.');
+		return refuse(421, 'This Slip Ledger is open on its own machine only.', inWords);
 	const host = hostAnswer(request.headers.get('host'), origin);
 	if (host === 'foreign')
 		return refuse(
 			421,
-			'This address is not one of this Slip Ledger; open the address it printed at its start.'
+			'This address is not one of this Slip Ledger; open the address it printed at its start.',
+			inWords
 		);
 	const reads = request.method === 'GET' || request.method === 'HEAD';
 	if (host === 'other loopback name' && reads && origin)
 		return new Response(null, { status: 307, headers: { location: origin + url.pathname + url.search } });
 	if (!reads && !comesFromUs(request.headers.get('origin'), origin ?? url.origin))
-		return refuse(403, 'This request came from a page that is not of this Slip Ledger.');
+		return refuse(
+			403,
+			'This was sent from a page that is not of this Slip Ledger, and nothing was done. Open the ledger by the address it printed at its start and send it from there.',
+			inWords
+		);
 
 	// who shows no token is nobody, also while the ledger cannot be read
 	const asking = whoAsks(getLedger, guarded, locals.secure, (name) => cookies.get(name));
@@ -66,7 +73,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 		return refuse(404, 'There is nothing of yours under this address.');
 	}
 	if (answer === 'not allowed') {
-		if (isPage) error(403, 'Your role does not allow this page.');
+		if (isPage) error(403, refusedPage(asking.actor?.role));
 		return refuse(403, 'Your role does not allow this.');
 	}
 	if (answer === 'choose a name') {
@@ -99,15 +106,23 @@ export const handleError: HandleServerError = ({ error, event, status, message }
 	return { message: 'Slip Ledger could not do this; the server log says why.', reference };
 };
 
+/** Whose page it is, and by that where to go: the page for errors has one way on, to the first page of whoever asks. */
+function refusedPage(role: Role | undefined): string {
+	return role === 'engineer'
+		? 'Only an owner of this ledger may open this page.'
+		: 'This page is for the workshop; your own rides are one press away.';
+}
+
 function wantsPage(request: Request): boolean {
 	return (request.headers.get('accept') ?? '').includes('text/html');
 }
 
-function refuse(status: number, sentence: string): Response {
-	return new Response(JSON.stringify({ sentence }), {
+/** @param inWords a browser shows the answer to a person: the bare sentence, without the braces that programs read */
+function refuse(status: number, sentence: string, inWords = false): Response {
+	return new Response(inWords ? `${sentence}\n` : JSON.stringify({ sentence }), {
 		status,
 		headers: {
-			'content-type': 'application/json; charset=utf-8',
+			'content-type': inWords ? 'text/plain; charset=utf-8' : 'application/json; charset=utf-8',
 			'cache-control': 'no-store',
 			'x-content-type-options': 'nosniff'
 		}

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
+import { EVERY_PAGE_WITHIN_MS, expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
 import { expectLongNamesFit } from './longNames';
 import { startEmpty } from './startEmpty';
-import { DESK, openWorkshop, PHONE, TABLET, type Visit, type Workshop } from './workshop';
+import { DESK, openWorkshop, PHONE, TABLET, ZOOMED, type Visit, type Workshop } from './workshop';
 
 /** Pages that are there before anything was written down. */
 const EMPTY_PAGES = [
@@ -19,7 +19,12 @@ const EMPTY_PAGES = [
 	'/answers',
 	'/versions',
 	'/ledger',
-	'/settings'
+	'/ledger/trail',
+	'/settings',
+	'/own',
+	'/help',
+	'/first-look',
+	'/parts/new'
 ];
 
 describe('the two ends: an empty ledger, and names of sixty letters', () => {
@@ -33,16 +38,38 @@ describe('the two ends: an empty ledger, and names of sixty letters', () => {
 	});
 	afterAll(() => workshop?.close());
 
-	it('keeps every page of an empty ledger sound on a phone, and apart on a tablet', async () => {
-		for (const [screen, expectSound] of [
-			[PHONE, expectEveryPageIsSound],
-			[TABLET, expectLayoutHolds]
-		] as const) {
-			const visit = await workshop.open(screen);
-			await visit.context.addCookies(await desk.context.cookies());
-			await expectSound(visit, EMPTY_PAGES);
-			await visit.context.close();
-		}
+	for (const [name, screen, expectSound] of [
+		['a phone', PHONE, expectEveryPageIsSound],
+		['a phone in the dark', { ...PHONE, colorScheme: 'dark' as const }, expectEveryPageIsSound],
+		['a tablet', TABLET, expectLayoutHolds],
+		['a desk', DESK, expectEveryPageIsSound],
+		['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
+	] as const) {
+		it(
+			`keeps every page of an empty ledger sound on ${name}`,
+			async () => {
+				const visit = await workshop.open(screen);
+				await visit.context.addCookies(await desk.context.cookies());
+				await expectSound(visit, EMPTY_PAGES);
+				await visit.context.close();
+			},
+			EVERY_PAGE_WITHIN_MS
+		);
+	}
+
+	it('leads from the first look, which needs the example, to where the example is set up', async () => {
+		const { page } = desk;
+		await page.goto('/first-look');
+		await page.getByRole('main').getByRole('link', { name: 'To the settings' }).click();
+		await page.getByRole('heading', { name: 'Example workshop' }).waitFor();
+		expect(await page.getByRole('button', { name: 'Set up the example' }).count()).toBe(1);
+	});
+
+	it('keeps the foot of a page at the foot of the window, however little the page holds', async () => {
+		const { page } = desk;
+		await page.goto('/parts');
+		const foot = await page.locator('footer').boundingBox();
+		expect(Math.round(foot!.y + foot!.height)).toBe(DESK.height);
 	});
 
 	it('does not show the page of the look, which is for the development server', async () => {

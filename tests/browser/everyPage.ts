@@ -2,6 +2,9 @@ import { expect } from 'vitest';
 import { layoutTroubles } from './layoutTroubles';
 import type { Visit } from './workshop';
 
+/** Dozens of pages with all that is asked of each: minutes on a machine that is busy with much else. */
+export const EVERY_PAGE_WITHIN_MS = 900_000;
+
 /**
  * Opens each page as the visitor stands and asks of it what every page has to keep: nothing on the console,
  * nothing that the content security policy stops, nothing that axe finds, everything where it can be read and hit.

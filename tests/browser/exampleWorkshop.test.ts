@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
+import { EVERY_PAGE_WITHIN_MS, expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
 import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
@@ -252,13 +252,17 @@ describe('the example workshop, from the first start to a comparison', () => {
 		['a tablet', TABLET, expectLayoutHolds],
 		['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
 	] as const) {
-		it(`keeps every page sound on ${name}`, async () => {
-			const visit = await workshop.open(screen);
-			await visit.context.addCookies(await desk.context.cookies());
-			const event = await firstEvent(desk, ridePath);
-			await expectSound(visit, everyPath(ridePath, event));
-			await visit.context.close();
-		});
+		it(
+			`keeps every page sound on ${name}`,
+			async () => {
+				const visit = await workshop.open(screen);
+				await visit.context.addCookies(await desk.context.cookies());
+				const event = await firstEvent(desk, ridePath);
+				await expectSound(visit, everyPath(ridePath, event));
+				await visit.context.close();
+			},
+			EVERY_PAGE_WITHIN_MS
+		);
 	}
 
 	it('leads a newcomer through the example, step by step', () => expectGuidedStartLeads(desk));

@@ -98,6 +98,29 @@ describe("a rider's phone and the owner's desk", () => {
 		expect(areas).toEqual(['My rides', 'How to record', 'Help']);
 	});
 
+	it('says whose page it is where a rider may not go, and leads back to the own rides', async () => {
+		const { page } = phone;
+		for (const [path, status, sentence, link] of [
+			['/rides', 403, /^This page is for the workshop/, 'To the first page'],
+			['/settings', 403, /^This page is for the workshop/, 'To the first page'],
+			['/own/999', 404, /^There is no such page/, 'To the first page'],
+			['/nosuch', 404, /^There is no such page/, 'To my rides']
+		] as const) {
+			expect((await page.goto(path))?.status(), path).toBe(status);
+			expect(await page.getByRole('heading').first().innerText(), path).toMatch(sentence);
+			expect(await phone.accessibility(), path).toEqual([]);
+			expect(await phone.overhang(), path).toBe(0);
+			expect(await tooSmall(page), path).toEqual([]);
+			expect(await page.getByRole('link', { name: /programme|the rides/ }).count(), path).toBe(0);
+			await page.getByRole('link', { name: link }).click();
+			await page.getByRole('heading', { name: 'My rides' }).waitFor();
+		}
+		// the browser reports each of those answers as a failed request; nothing else may be there
+		const other = phone.complaints.filter((complaint) => !/status of 40[34]/.test(complaint));
+		expect(other).toEqual([]);
+		phone.complaints.length = 0;
+	});
+
 	it('goes on with an upload when the line comes back, without sending again what arrived', async () => {
 		const { page, context } = phone;
 		let pieces = 0;
@@ -187,6 +210,10 @@ describe("a rider's phone and the owner's desk", () => {
 		await page.goto('/own');
 		expect(page.url()).toContain('/sign-in');
 		await page.goto(link);
+		await page.getByText('does not stand any more').waitFor();
+		// a link put into the address line of the page that is open already is asked as well
+		await page.goto('/come');
+		await page.evaluate((word) => (location.hash = word), link.split('#')[1]);
 		await page.getByText('does not stand any more').waitFor();
 		expect(desk.complaints).toEqual([]);
 	});

@@ -94,6 +94,18 @@ export const WORDS = {
 		madeOf:
 			'Surplus of cadence over the engaged cadence, added up; the limits hold what noise and rounding allow.'
 	},
+	'hub-degrees': {
+		word: 'Hub degrees',
+		group: 'What the tool finds',
+		says: 'The same overrun as the hub feels it: how far the driver turned in the shell. In a 2:1 gear 90 crank degrees are 180 hub degrees.',
+		madeOf: 'Crank degrees x chainring / sprocket.'
+	},
+	'power-lost': {
+		word: 'Power lost',
+		group: 'What the tool finds',
+		says: 'How much of the power from before was missing at its lowest around the event. In a slip the load is gone, so much of it is lost; where only the cadence was read wrongly, nearly none is.',
+		more: FOUND
+	},
 	'reference-slip': {
 		word: 'Reference slip',
 		group: 'What the tool finds',

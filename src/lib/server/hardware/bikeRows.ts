@@ -1,5 +1,6 @@
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
+import { byName } from './byName';
 
 export const SPEED_SENSORS = ['rear hub', 'front hub', 'GPS'] as const;
 export type SpeedSensorPlace = (typeof SPEED_SENSORS)[number];
@@ -35,7 +36,7 @@ const SELECT = `SELECT id, name, chainrings, cassette, circumference_m AS circum
 	speed_sensor AS speedSensor, power_from AS powerFrom, motor, example, row_version AS rowVersion FROM bike`;
 
 export function listBikeRecords(ledger: Ledger): BikeRecord[] {
-	return ledger.database.prepare<[], StoredBike>(`${SELECT} ORDER BY name`).all().map(toRecord);
+	return ledger.database.prepare<[], StoredBike>(SELECT).all().map(toRecord).sort(byName);
 }
 
 /** @throws LedgerRefusal not-found */

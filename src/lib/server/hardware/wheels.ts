@@ -7,6 +7,7 @@ import { leaveTrail } from '../ledger/leaveTrail';
 import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import { teethOf } from './bikeRows';
+import { byName } from './byName';
 import { checkTeeth } from './checkTeeth';
 import { refuseTakenName } from './refuseTakenName';
 
@@ -45,7 +46,7 @@ type StoredWheel = Omit<WheelRecord, 'cassette'> & { cassette: string | null };
 const toRecord = (stored: StoredWheel): WheelRecord => ({ ...stored, cassette: teethOf(stored.cassette) });
 
 export function listWheelRecords(ledger: Ledger): WheelRecord[] {
-	return ledger.database.prepare<[], StoredWheel>(`${SELECT} ORDER BY name`).all().map(toRecord);
+	return ledger.database.prepare<[], StoredWheel>(SELECT).all().map(toRecord).sort(byName);
 }
 
 /** @throws LedgerRefusal not-found */
