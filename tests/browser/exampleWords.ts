@@ -30,6 +30,7 @@ export const LOOKED_AT_ELSEWHERE: Readonly<Record<string, string>> = {
 	'/design': 'tests/browser/designShots.ts: the built server answers 404',
 	'/own/[id]': 'tests/browser/riderPhone.test.ts: it needs a rider of its own',
 	'/password': 'tests/browser/riderPhone.test.ts: there only where people sign in',
+	'/rides/[id]/columns': 'tests/browser/columns.test.ts: it needs a ride that was read from such a table',
 	'/rides/columns/[id]': 'tests/browser/columns.test.ts: it needs a table whose columns are not known'
 };
 
