@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -196,11 +197,75 @@ describe("a rider's phone and the owner's desk", () => {
 		expect(await desk.overhang()).toBe(0);
 	});
 
+	it('goes on over a slow line with a file that broke off, also after the page was closed', async () => {
+		const { page, context } = phone;
+		await page.goto('/own');
+		// 4 minutes at 200 Hz, about 1.3 MB
+		const rows = Array.from(
+			{ length: 48_000 },
+			(_, i) => `${(i / 200).toFixed(3)},${80 + (i % 3)},240.0,${20 + (i % 9)}`
+		);
+		const buffer = Buffer.from(`time_s,crank_rpm,wheel_rpm,crank_torque_nm\n${rows.join('\n')}\n`);
+		const choose = () =>
+			page
+				.locator('input[type=file]')
+				.first()
+				.setInputFiles({ name: 'rig.csv', mimeType: 'text/csv', buffer });
+		const slow = await context.newCDPSession(page);
+		await slow.send('Network.enable');
+		const line = { offline: false, latency: 50, downloadThroughput: 1e6, uploadThroughput: 400_000 };
+		await slow.send('Network.emulateNetworkConditions', line);
+		const sent: number[] = [];
+		let cutAfter = 2;
+		await context.route('**/uploads/*', (route) => {
+			if (route.request().method() !== 'PATCH') return route.continue();
+			if (sent.length >= cutAfter) return route.abort('internetdisconnected');
+			sent.push(route.request().postDataBuffer()?.length ?? 0);
+			return route.continue();
+		});
+		const held = () =>
+			server
+				.ledger()
+				.database.prepare<[], { id: string; touchedMs: number }>(
+					'SELECT id, touched_ms AS touchedMs FROM upload WHERE finished = 0'
+				)
+				.get();
+		await choose();
+		await expect.poll(() => sent.length, { timeout: 60_000 }).toBe(2);
+		// nothing comes any more: for the server it has broken off
+		await expect
+			.poll(() => Date.now() - (held()?.touchedMs ?? Date.now()), { timeout: 60_000 })
+			.toBeGreaterThan(3500);
+		const before = held()!.id;
+		await page.goto('/own');
+		cutAfter = Infinity;
+		await choose();
+		await page.locator('[data-bulk="idle"]').waitFor({ timeout: 90_000 });
+		expect(await page.locator('[data-bulk]').innerText()).toMatch(/1 file: 1 arrived/);
+		// what had come in whole pieces was not sent again, and it is the same upload
+		expect(sent[0]).toBe(2 ** 18);
+		expect(sent.reduce((sum, bytes) => sum + bytes, 0)).toBeLessThan(buffer.length + 2 ** 18);
+		const { sha256 } = server
+			.ledger()
+			.database.prepare<[string], { sha256: string }>('SELECT sha256 FROM upload WHERE id = ?')
+			.get(before)!;
+		expect(sha256).toBe(createHash('sha256').update(buffer).digest('hex'));
+		expect(await phone.overhang()).toBe(0);
+		expect(await tooSmall(page)).toEqual([]);
+		await slow.send('Network.emulateNetworkConditions', {
+			...line,
+			downloadThroughput: -1,
+			uploadThroughput: -1
+		});
+		await context.unroute('**/uploads/*');
+		phone.complaints.length = 0;
+	});
+
 	it('hands in a second ride, and is shut out with its link', async () => {
 		const { page } = phone;
 		await page.goto('/own');
 		await page.locator('input[type=file]').first().setInputFiles(SECOND);
-		await page.getByRole('heading', { name: '2 rides handed in' }).waitFor({ timeout: 60_000 });
+		await page.getByRole('heading', { name: '3 rides handed in' }).waitFor({ timeout: 60_000 });
 		expect((await page.goto('/rides'))?.status()).toBe(403);
 		await desk.page.goto('/access');
 		const article = desk.page.locator('article', { hasText: 'Ro Nowhere' });

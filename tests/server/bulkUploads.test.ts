@@ -79,6 +79,22 @@ describe('a large upload that broke off', () => {
 		expect(uploadOffset(ledger, id).offset).toBe(2 * HASHED_PIECE_BYTES);
 	});
 
+	it('is held by smaller pieces where it is small: a phone on a slow line loses little', async () => {
+		const { ledger, actor, clock } = freshLedger();
+		const bytes = randomBytes(600_000);
+		const input = { name: 'ride.fit', size: 700_000 };
+		const { id } = await createUpload(ledger, actor, input);
+		await appendToUpload(ledger, id, 0, from(bytes));
+		clock.ms += 10_000;
+		const piece = 2 ** 18;
+		expect(await resumeUpload(ledger, actor, input)).toEqual({
+			id,
+			pieceBytes: piece,
+			pieces: [0, 1].map((i) => shaOf(bytes.subarray(i * piece, (i + 1) * piece)))
+		});
+		expect(uploadOffset(ledger, id).offset).toBe(2 * piece);
+	});
+
 	it('is taken back by its sender alone, and not once it has arrived', async () => {
 		const { ledger, actor } = freshLedger();
 		const { id } = await createUpload(ledger, actor, { name: 'a.zip', size: 10 });

@@ -56,6 +56,26 @@ describe('sendFile', () => {
 		expect(server.requests.at(-1)).toBe('POST /uploads/u1/finish');
 	});
 
+	it('begins with small pieces where asked to, which grow on a quick line and shrink on a slow one', async () => {
+		const sizes: number[] = [];
+		let nowMs = 0;
+		let takesMs = 100;
+		const fetch = (async (input: RequestInfo | URL, init: RequestInit = {}) => {
+			if (init.method !== 'PATCH') return Response.json({ id: 'a', offset: 0, importId: 1 });
+			const { size } = init.body as Blob;
+			sizes.push(size);
+			nowMs += takesMs;
+			if (sizes.length === 3) takesMs = 20_000;
+			return Response.json({ offset: Number(new Headers(init.headers).get('upload-offset')) + size });
+		}) as typeof globalThis.fetch;
+		const file = new File([new Uint8Array(4_000_000)], 'ride.fit');
+		await sendFile(file, { fetch, nowMs: () => nowMs, firstPieceBytes: 250_000 });
+		expect(sizes.slice(0, 9)).toEqual([
+			250_000, 500_000, 1_000_000, 1_000_000, 500_000, 250_000, 125_000, 65_536, 65_536
+		]);
+		expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(4_000_000);
+	});
+
 	it('goes on where the server stopped after half a piece arrived', async () => {
 		const server = uploadServer([({ method, bytes }) => (method === 'PATCH' && bytes > 0 ? 'half' : null)]);
 		await sendFile(file(), { fetch: server.fetch, wait });

@@ -10,6 +10,10 @@ export interface SendOptions {
 	readonly onProgress?: (progress: SendProgress) => void;
 	/** waits before an attempt is repeated; a test gives one that does not wait */
 	readonly wait?: (ms: number) => Promise<void>;
+	/** a clock */
+	readonly nowMs?: () => number;
+	/** how large the first piece is; the next ones grow on a quick line and shrink on a slow one */
+	readonly firstPieceBytes?: number;
 	readonly signal?: AbortSignal;
 	/** an upload of this very file that was begun before; it goes on where it stopped */
 	readonly uploadId?: string;
@@ -30,8 +34,12 @@ export class SendRefused extends Error {
 	}
 }
 
-/** Pieces of 1 MB: small enough that a slow phone link loses little, large enough to cost few requests. */
+/** The largest piece: small enough that a broken link loses little, large enough to cost few requests. */
 export const PIECE_BYTES = 1_000_000;
+const LEAST_PIECE_BYTES = 2 ** 16;
+/** a piece that takes longer is too large for this line; one that takes less could be larger */
+const SLOW_MS = 8_000;
+const QUICK_MS = 1_500;
 const ATTEMPTS = 6;
 
 /**
@@ -49,25 +57,30 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 	const report = () => options.onProgress?.({ sentBytes: offset, totalBytes: file.size });
 	report();
 	let stuck = 0;
+	let pieceBytes = options.firstPieceBytes ?? PIECE_BYTES;
+	const nowMs = options.nowMs ?? (() => performance.now());
 	while (offset < file.size) {
 		let broken = false;
 		const before = offset;
+		let begunMs = nowMs();
 		offset = await attempt(options, async () => {
 			// after a break only the server knows how much of the last piece arrived
 			const from = broken ? await heldOffset(id, options) : offset;
 			broken = true;
+			begunMs = nowMs();
 			const sent = await options.fetch(`/uploads/${id}`, {
 				method: 'PATCH',
 				headers: { 'content-type': 'application/octet-stream', 'upload-offset': String(from) },
-				body: file.slice(from, from + PIECE_BYTES),
+				body: file.slice(from, from + pieceBytes),
 				signal: options.signal
 			});
 			// 409: the server holds another offset than we thought; it is asked, and the loop goes on from there
 			if (sent.status === 409) return heldOffset(id, options);
 			const answer = await answered(sent);
-			return typeof answer.offset === 'number' ? answer.offset : Math.min(file.size, from + PIECE_BYTES);
+			return typeof answer.offset === 'number' ? answer.offset : Math.min(file.size, from + pieceBytes);
 		});
 		stuck = offset > before ? 0 : stuck + 1;
+		pieceBytes = nextPiece(pieceBytes, nowMs() - begunMs);
 		if (stuck >= ATTEMPTS) throw new Error(`no progress past byte ${offset}`);
 		report();
 	}
@@ -75,6 +88,11 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 		answered(await options.fetch(`/uploads/${id}/finish`, { method: 'POST', signal: options.signal }))
 	);
 	return Number(finished.importId);
+}
+
+function nextPiece(bytes: number, tookMs: number): number {
+	if (tookMs > SLOW_MS) return Math.max(LEAST_PIECE_BYTES, Math.floor(bytes / 2));
+	return tookMs < QUICK_MS ? Math.min(PIECE_BYTES, bytes * 2) : bytes;
 }
 
 async function announce(file: File, options: SendOptions): Promise<{ id: string; offset: number }> {

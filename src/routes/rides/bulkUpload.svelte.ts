@@ -1,4 +1,4 @@
-import { BulkSend, type BulkView } from '$lib/ui/bulk/bulkSend';
+import { BulkSend, type BulkOptions, type BulkView } from '$lib/ui/bulk/bulkSend';
 
 /** a thousand files must not redraw the page, or load it anew, a thousand times */
 const DRAW_EVERY_MS = 150;
@@ -7,10 +7,14 @@ const LOAD_EVERY_MS = 3_000;
 /**
  * The files of this page on their way, as state that is drawn a few times a second.
  *
+ * @param further how it sends on this page
  * @param load loads the page's data anew, after files have arrived
  */
-export function bulkUpload(load: () => unknown) {
-	const bulk = new BulkSend({ fetch: (...args) => fetch(...args), onChange: changed });
+export function bulkUpload(
+	load: () => unknown,
+	further: Pick<BulkOptions, 'slowLine' | 'brokeSentence'> = {}
+) {
+	const bulk = new BulkSend({ ...further, fetch: (...args) => fetch(...args), onChange: changed });
 	let view = $state.raw<BulkView>(bulk.view());
 	let drawing: ReturnType<typeof setTimeout> | null = null;
 	let loading: ReturnType<typeof setTimeout> | null = null;

@@ -6,8 +6,10 @@ import type { Ledger } from '../ledger/openLedger';
 import { cleanFileName } from './cleanFileName';
 import { incomingPath } from './incomingFiles';
 
-/** as many bytes of an upload have one hash */
+/** as many bytes of an upload have one hash; of a smaller one less, since what is behind the last whole one is lost */
 export const HASHED_PIECE_BYTES = 4 * 2 ** 20;
+const SMALL_PIECE_BYTES = 2 ** 18;
+const SMALL_UP_TO_BYTES = 8_000_000;
 
 /** bytes came so lately that another window may still be sending */
 const STILL_COMING_MS = 3_000;
@@ -20,7 +22,7 @@ export interface ResumableUpload {
 }
 
 /**
- * A large upload of the same person that broke off, with hashes of what has come: name and size alone do not prove
+ * An upload of the same person that broke off, with hashes of what has come: name and size alone do not prove
  * that a file chosen anew is the same, so whoever sends it compares these and goes on only where they agree.
  *
  * @returns null when there is none
@@ -44,17 +46,18 @@ export async function resumeUpload(
 		});
 	if (!found) return null;
 	const path = incomingPath(ledger, found.id);
-	const pieces = await hashesOf(path);
+	const pieceBytes = input.size < SMALL_UP_TO_BYTES ? SMALL_PIECE_BYTES : HASHED_PIECE_BYTES;
+	const pieces = await hashesOf(path, pieceBytes);
 	// what is behind the last whole piece cannot be compared, so it is sent again
-	await truncate(path, pieces.length * HASHED_PIECE_BYTES);
-	return pieces.length > 0 ? { id: found.id, pieceBytes: HASHED_PIECE_BYTES, pieces } : null;
+	await truncate(path, pieces.length * pieceBytes);
+	return pieces.length > 0 ? { id: found.id, pieceBytes, pieces } : null;
 }
 
 /** of the whole pieces alone: the last one may be cut off */
-async function hashesOf(path: string): Promise<string[]> {
+async function hashesOf(path: string, pieceBytes: number): Promise<string[]> {
 	const hashes: string[] = [];
 	let hash = createHash('sha256');
-	let room = HASHED_PIECE_BYTES;
+	let room = pieceBytes;
 	for await (const read of createReadStream(path, { highWaterMark: 2 ** 18 })) {
 		for (let rest = read as Buffer; rest.length > 0;) {
 			const part = rest.subarray(0, room);
@@ -64,7 +67,7 @@ async function hashesOf(path: string): Promise<string[]> {
 			if (room > 0) continue;
 			hashes.push(hash.digest('hex'));
 			hash = createHash('sha256');
-			room = HASHED_PIECE_BYTES;
+			room = pieceBytes;
 		}
 	}
 	return hashes;

@@ -35,6 +35,10 @@ export interface BulkOptions {
 	readonly onChange: () => void;
 	/** files at a time: one is on its way while the other is announced or finished */
 	readonly atOnce?: number;
+	/** for a phone's line: small pieces at first, and also smaller files that broke off are gone on with */
+	readonly slowLine?: boolean;
+	/** said beside a file whose connection broke */
+	readonly brokeSentence?: string;
 	readonly nowMs?: () => number;
 	readonly wait?: (ms: number) => Promise<void>;
 }
@@ -43,6 +47,9 @@ const SHOWN = 12;
 const ASKED_TOGETHER = 40;
 /** larger ones are asked for by the pieces that came; a hash of the whole would hold the file in memory */
 const LARGEST_HASHED_BYTES = 64 * 2 ** 20;
+/** a quarter of a megabyte is ten seconds of a slow line */
+const SLOW_PIECE_BYTES = 2 ** 18;
+const SLOW_LEAST_BYTES = 2 * SLOW_PIECE_BYTES;
 
 /**
  * Sends any number of files one after another by the resumable protocol: can be paused, gone on with, given up and
@@ -198,14 +205,16 @@ export class BulkSend {
 	}
 
 	async #send(one: BulkFile, signal: AbortSignal): Promise<void> {
-		const { fetch, wait } = this.options;
+		const { fetch, wait, slowLine, nowMs } = this.options;
 		one.stage = 'sending';
 		this.#changed();
 		try {
-			one.uploadId ??= await resumeFile(one.file, fetch, signal);
+			one.uploadId ??= await resumeFile(one.file, fetch, signal, slowLine ? SLOW_LEAST_BYTES : undefined);
 			await sendFile(one.file, {
 				fetch,
 				wait,
+				nowMs,
+				firstPieceBytes: slowLine ? SLOW_PIECE_BYTES : undefined,
 				signal,
 				hints: one.hints,
 				uploadId: one.uploadId,
@@ -224,7 +233,7 @@ export class BulkSend {
 				one.sentence = error.sentence;
 			} else {
 				one.stage = 'interrupted';
-				one.sentence = 'The connection broke. What arrived is kept; try again.';
+				one.sentence = this.options.brokeSentence ?? 'The connection broke. What arrived is kept; try again.';
 			}
 		}
 		this.#changed();

@@ -1,12 +1,15 @@
-/** smaller ones are sent anew sooner than they are compared */
-const LEAST_BYTES = 8_000_000;
+import { sha256 } from './sha256';
 
-/**
- * SHA-256 in hex, or null where the browser does not compute it: it does so on this machine and behind https alone.
- */
+/** smaller ones are sent anew sooner than they are compared, unless the line is slow */
+const LEAST_BYTES = 8_000_000;
+/** larger ones would hold up the page where it has to compute their hash itself */
+const MOST_COMPUTED_HERE = 8 * 2 ** 20;
+
+/** SHA-256 in hex, or null where a file is too large for a browser that does not compute it, or cannot be read. */
 export async function hashOf(bytes: Blob): Promise<string | null> {
-	if (!globalThis.crypto?.subtle) return null;
 	try {
+		if (!globalThis.crypto?.subtle)
+			return bytes.size > MOST_COMPUTED_HERE ? null : sha256(new Uint8Array(await bytes.arrayBuffer()));
 		const digest = await crypto.subtle.digest('SHA-256', await bytes.arrayBuffer());
 		return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 	} catch {
@@ -18,13 +21,16 @@ export async function hashOf(bytes: Blob): Promise<string | null> {
 /**
  * The upload of this very file that a closed page left half done, or undefined. Its pieces are compared one by one:
  * name and size do not prove that it is the same file. What turns out to be another one is taken back.
+ *
+ * @param leastBytes smaller ones are not asked for
  */
 export async function resumeFile(
 	file: File,
 	fetch: typeof globalThis.fetch,
-	signal: AbortSignal
+	signal: AbortSignal,
+	leastBytes = LEAST_BYTES
 ): Promise<string | undefined> {
-	if (file.size < LEAST_BYTES) return undefined;
+	if (file.size < leastBytes) return undefined;
 	const held = await askFor(file, fetch, signal);
 	if (!held) return undefined;
 	for (const [i, sha256] of held.pieces.entries()) {
