@@ -3,6 +3,7 @@ import { cutOff, flipBytes, spoilText, splice } from './damage';
 import { judgeArchive } from './judgeArchive';
 import { judgeName } from './judgeName';
 import { judgeRide } from './judgeRide';
+import { judgeTable } from './judgeTable';
 import { oneOf, type Pick } from './seeded';
 import { CSV_RIDE, FIT_RIDE, GPX_RIDE, OTHER_FIT_RIDE, TCX_RIDE } from './soundRides';
 
@@ -91,8 +92,8 @@ async function spoiltGzip(pick: Pick): Promise<void> {
 }
 
 export const FAMILIES: readonly Family[] = [
-	{ name: 'FIT, bytes changed', share: 22, run: (pick) => judgeRide(flipBytes(FIT_RIDE, pick)) },
-	{ name: 'FIT, one byte changed is told', share: 14, run: changedByteIsTold },
+	{ name: 'FIT, bytes changed', share: 18, run: (pick) => judgeRide(flipBytes(FIT_RIDE, pick)) },
+	{ name: 'FIT, one byte changed is told', share: 12, run: changedByteIsTold },
 	{ name: 'FIT, cut off', share: 8, run: (pick) => judgeRide(cutOff(FIT_RIDE, pick)) },
 	{ name: 'FIT, spliced', share: 10, run: (pick) => judgeRide(splice(FIT_RIDE, OTHER_FIT_RIDE, pick)) },
 	{
@@ -112,6 +113,7 @@ export const FAMILIES: readonly Family[] = [
 	},
 	{ name: 'logger table, bytes changed', share: 3, run: (pick) => judgeRide(flipBytes(CSV_RIDE, pick)) },
 	{ name: 'logger table, long field', share: 1, run: (pick) => judgeRide(longField(pick)) },
+	{ name: 'logger table, by named columns', share: 6, run: judgeTable },
 	{ name: 'gzip', share: 4, run: spoiltGzip },
 	{ name: 'zip', share: 8, run: judgeArchive },
 	{ name: 'names', share: 3, run: judgeName }

@@ -1,4 +1,6 @@
+import type { ColumnMapping } from '$lib/ride/columnMapping';
 import { decodeRide } from '$lib/ride/decodeRide';
+import { READ_LIMITS } from '$lib/ride/limits';
 import { PLAUSIBLE } from '$lib/ride/plausible';
 import { RideRefused, type ChannelName, type Ride } from '$lib/ride/ride';
 
@@ -9,10 +11,14 @@ import { RideRefused, type ChannelName, type Ride } from '$lib/ride/ride';
  * @returns the ride, or null when it was refused
  * @throws Error that says which promise was broken
  */
-export async function judgeRide(bytes: Uint8Array, name = 'ride.fit'): Promise<Ride | null> {
+export async function judgeRide(
+	bytes: Uint8Array,
+	name = 'ride.fit',
+	columns: ColumnMapping | null = null
+): Promise<Ride | null> {
 	let read: Ride;
 	try {
-		read = await decodeRide(bytes, name);
+		read = await decodeRide(bytes, name, READ_LIMITS, columns);
 	} catch (error) {
 		if (error instanceof RideRefused && error.sentence !== '' && error.detail !== '') return null;
 		throw error;
