@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
 import ObservedShare from '$lib/charts/ObservedShare.svelte';
+import PlanCourse from '$lib/charts/PlanCourse.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import RatesByBin from '$lib/charts/RatesByBin.svelte';
 import SlipsOverDistance from '$lib/charts/SlipsOverDistance.svelte';
@@ -205,8 +206,27 @@ describe('SmallCurve', () => {
 			scale: { km: 200, slips: 2 },
 			formats
 		});
+		expect(svg).toMatchSnapshot();
 		expect(svg).toContain('d="M1,42H37.5V23H74V4H147"');
 		expect(svg).toContain('aria-label="Mean slips: 2.0 by 200 km"');
+	});
+});
+
+describe('PlanCourse', () => {
+	it('draws the slips between the line above which the plan fails and the one below which it passes', () => {
+		const svg = svgOf(PlanCourse, {
+			label: 'The plan goes on',
+			slopePerThousandKm: 5,
+			passIntercept: -1.5,
+			failIntercept: 2,
+			allowedAtEnd: 2,
+			longestObservedM: 900_000,
+			slipsAtM: [100_000, 333_333],
+			observedM: 400_000,
+			formats
+		});
+		expect(svg).toMatchSnapshot();
+		expect(svg.match(/class="limit"/g)).toHaveLength(2);
 	});
 });
 

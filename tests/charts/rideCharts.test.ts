@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import DriveStrips from '$lib/charts/DriveStrips.svelte';
 import { laneSums } from '$lib/charts/driveLanes';
 import GearFan from '$lib/charts/GearFan.svelte';
 import { timeAxis } from '$lib/charts/rideAxis';
+import { rideStripData } from '$lib/charts/rideStripData';
 import { stripPlaces } from '$lib/charts/stripPlaces';
 import { groundPaths } from '$lib/charts/groundPaths';
 import StateRibbon from '$lib/charts/StateRibbon.svelte';
@@ -125,6 +127,35 @@ describe('StateRibbon', () => {
 
 	it('has no lane for a shifter that the recording does not name', () => {
 		expect(ribbon({})).not.toContain('shifter');
+	});
+});
+
+describe('DriveStrips', () => {
+	it('puts every strip on one axis, and torque at each instant only where a logger saw it', () => {
+		const values = (value: number) => new Float32Array(100).fill(value);
+		const draw = (ownRate: object | null) =>
+			svgOf(DriveStrips, {
+				data: rideStripData({
+					length: 100,
+					traces: {
+						cadenceRpm: values(80),
+						engagedCadenceRpm: values(80),
+						speedMps: values(8),
+						state: values(4)
+					},
+					facts: { ownRate }
+				}),
+				width: 400,
+				window: [10, 60] as const,
+				axis: timeAxis(100),
+				slips: marks,
+				stepHubDeg: 15,
+				formats
+			});
+		const svg = draw(null);
+		expect(svg).toMatchSnapshot();
+		expect(svg).not.toContain('at each instant');
+		expect(draw({ sampleS: 0.005, names: ['crankTorqueNm'] })).toContain('at each instant');
 	});
 });
 

@@ -1,9 +1,33 @@
 import { describe, expect, it } from 'vitest';
 import { glyphSize } from '$lib/charts/glyphSize';
 import { heightDomain } from '$lib/charts/heightDomain';
-import { linearScale } from '$lib/charts/linearScale';
+import { scaleLinear } from 'd3';
+import { heldScale, linearScale, roundedScale } from '$lib/charts/linearScale';
 import { nearestPoint } from '$lib/charts/nearestPoint';
 import { speedDomain } from '$lib/charts/speedDomain';
+
+describe('roundedScale and heldScale', () => {
+	it('end where the scales of d3 end, on drawn domains', () => {
+		let seed = 3;
+		const chance = () => (seed = (seed * 48271) % 2147483647) / 2147483647;
+		for (let i = 0; i < 200; i++) {
+			const from = chance() < 0.5 ? 0 : 100 * chance();
+			const to = from + 10 ** (6 * chance() - 3);
+			const count = 3 + Math.floor(4 * chance());
+			const ours = roundedScale([from, to], [300, 10], count);
+			const theirs = scaleLinear([from, to], [300, 10]).nice(count);
+			expect(ours.domain).toEqual(theirs.domain());
+			expect(ours.ticks(count)).toEqual(theirs.ticks(count));
+			expect(ours((from + to) / 2)).toBeCloseTo(theirs((from + to) / 2), 6);
+		}
+	});
+
+	it('draw at their ends what lies beyond them', () => {
+		const held = heldScale(linearScale([0, 10], [100, 0]));
+		expect([held(-5), held(5), held(Infinity)]).toEqual([100, 50, 0]);
+		expect(held.ticks(2)).toEqual([0, 5, 10]);
+	});
+});
 
 describe('linearScale', () => {
 	it('leads to pixels and back', () => {

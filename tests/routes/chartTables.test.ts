@@ -3,7 +3,9 @@ import { rideStripData } from '$lib/charts/rideStripData';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { courseTable } from '../../src/routes/builds/[id]/release/courseTable';
 import { fanTable } from '../../src/routes/rides/[id]/fanTable';
+import { slipSizesTable, workedTable } from '../../src/routes/method/methodTables';
 import { stripTable } from '../../src/routes/rides/[id]/stripTable';
+import { curveTable, shareTable } from '../../src/routes/storyTables';
 import { happeningsTable } from '../../src/routes/wheels/[id]/happeningsTable';
 import { wearTable } from '../../src/routes/wheels/[id]/inspections/wearTable';
 
@@ -77,6 +79,54 @@ describe('wearTable and happeningsTable', () => {
 		};
 		expect([...happeningsTable([service]).rows]).toEqual([
 			['service', 0.9, '2026-05-01T08:00:00Z', null, null]
+		]);
+	});
+});
+
+describe('tables behind the small charts of a build', () => {
+	it('give the observed share, empty before anything was ridden', () => {
+		expect([...shareTable({ name: 'A', observedM: 61_000, totalM: 100_000 }).rows]).toEqual([
+			['A', 61, 100, 0.61]
+		]);
+		expect([...shareTable({ name: 'A', observedM: 0, totalM: 0 }).rows]).toEqual([['A', 0, 0, null]]);
+	});
+
+	it('give the steps of the curve and where it ends', () => {
+		const curve = [
+			{ atM: 50_000, value: 1 },
+			{ atM: 90_000, value: 1.5 }
+		];
+		expect([...curveTable('A', { curve, endM: 200_000 } as never).rows]).toEqual([
+			['A', 50, 1],
+			['A', 90, 1.5],
+			['A', 200, 1.5]
+		]);
+	});
+});
+
+describe('tables behind the figures of the method page', () => {
+	it('give a column for each size of slip', () => {
+		const sizes = [
+			{ crankDeg: 45, cadenceRpm: [84, 90] },
+			{ crankDeg: 90, cadenceRpm: [84, 97] }
+		];
+		const { columns, rows } = slipSizesTable({ engagedRpm: 84, sizes, chances: [] });
+		expect(columns.slice(2)).toEqual(['cadence_rpm_with_45_crank_deg', 'cadence_rpm_with_90_crank_deg']);
+		expect([...rows]).toEqual([
+			[0, 84, 84, 84],
+			[1, 84, 90, 97]
+		]);
+	});
+
+	it('give what was gained only where it counts', () => {
+		const at = { cadenceRpm: 90, engagedRpm: 84, powerW: NaN, gainedDeg: 36 };
+		const seconds = [
+			{ ...at, second: 9, counted: false },
+			{ ...at, second: 10, counted: true }
+		];
+		expect([...workedTable({ seconds, event: { startS: 10 } } as never).rows]).toEqual([
+			[-1, 90, 84, null, null],
+			[0, 90, 84, null, 36]
 		]);
 	});
 });

@@ -70,6 +70,13 @@ describe('the address of a report', () => {
 		expect(asked('before=&after=')).toBeNull();
 	});
 
+	it('is satisfied with one build where only its charts are asked for', () => {
+		const alone = (query: string) => askedReport(new URLSearchParams(query), builds, true);
+		expect(alone('before=1')).toMatchObject({ before: builds[0], afters: [] });
+		expect(() => asked('before=1')).toThrow();
+		expect(() => alone('after=1')).toThrow();
+	});
+
 	it('is read back as it was written', () => {
 		const policy: ComparisonPolicy = {
 			unit: 'episodes',

@@ -1,4 +1,4 @@
-import { ticks } from 'd3';
+import { nice, ticks } from 'd3';
 
 /** A straight scale: what an axis needs and no more, since strips ask it thousands of times a frame. */
 export interface LinearScale {
@@ -11,6 +11,7 @@ export interface LinearScale {
 	/** about `count` round values in the domain */
 	readonly ticks: (count: number) => number[];
 	readonly range: readonly [number, number];
+	readonly domain: readonly [number, number];
 }
 
 /**
@@ -30,6 +31,29 @@ export function linearScale(
 		slope,
 		invert: (pixel: number) => (slope === 0 ? from : (pixel - start) / slope),
 		ticks: (count: number) => ticks(from, to, count),
-		range
+		range,
+		domain
+	});
+}
+
+/**
+ * The same with ends at round values, so that ticks stand at both of them.
+ *
+ * @param count about how many ticks there will be
+ * @example roundedScale([0, 9.3], [0, 200], 5).domain // [0, 10]
+ */
+export function roundedScale(
+	[from, to]: readonly [number, number],
+	range: readonly [number, number],
+	count: number
+): LinearScale {
+	return linearScale(nice(from, to, count), range);
+}
+
+/** A scale that goes no further than its ends: what lies beyond is drawn at them. */
+export function heldScale(scale: LinearScale): LinearScale {
+	const [least, most] = scale.domain;
+	return Object.assign((value: number) => scale(Math.min(most, Math.max(least, value))), {
+		...scale
 	});
 }

@@ -7,12 +7,12 @@ import { askedReport } from '../askedReport';
  * What a drawing or table of a chart is made of.
  *
  * @param words of whoever asks
- * @throws 404 for a chart or build that does not exist, 400 for an address without builds
+ * @throws 404 for a chart or build that does not exist, 400 for an address without builds or of a build against itself
  */
 export async function askedChart(name: string, asked: URLSearchParams, words: Formats) {
 	const chart = CHART_NAMES.find((known): known is ChartName => known === name);
 	if (!chart) error(404, 'There is no such chart.');
-	const report = askedReport(asked, buildsToChoose(getLedger()));
+	const report = askedReport(asked, buildsToChoose(getLedger()), true);
 	if (!report) error(400, 'Name the builds: the one before and those after.');
 	const buildIds = [report.before, ...report.afters].map(({ id }) => id);
 	const { figures } = await showFigures('comparison', { buildIds, policy: report.policy }, words, {
