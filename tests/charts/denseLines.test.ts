@@ -166,7 +166,13 @@ describe('the ground as pixels', () => {
 	it('is made once for all strips of a frame', () => {
 		const ground = groundPaths(places, [[10, 20]], []);
 		expect(rows(ground)).toBe(rows(ground));
-		expect(groundRows(ground, 46, 100, 1, { ...INKS, sheet: '#000000' })).not.toBe(rows(ground));
+		const plain = rows(ground).bytes.slice(0, 4);
+		expect([...groundRows(ground, 46, 100, 1, { ...INKS, sheet: '#010203' }).bytes.slice(0, 4)]).toEqual([
+			1, 2, 3, 255
+		]);
+		expect(rows(ground).bytes.slice(0, 4)).toEqual(plain);
+		const other = groundPaths(places, [[0, 90]], []);
+		expect([...rows(other).bytes]).not.toEqual([...rows(ground).bytes.slice()]);
 	});
 
 	it('is laid from the top again and again', () => {
@@ -241,16 +247,17 @@ describe('paintStrip', () => {
 describe('drawDots', () => {
 	it('covers more where dots lie on each other', () => {
 		const { put, context } = canvas(4, 4);
-		drawDots(
-			context,
-			[
-				[0.5, 0.5],
-				[2.5, 2.5],
-				[2.5, 2.5]
-			],
-			{ size: 1, alpha: 0.5, colour: '#123' }
-		);
+		const draw = (...dots: [number, number][]) =>
+			drawDots(context, (dot) => dots.forEach(([x, y]) => dot(x, y)), {
+				size: 1,
+				alpha: 0.5,
+				colour: '#123'
+			});
+		draw([0.5, 0.5], [2.5, 2.5], [2.5, 2.5]);
 		const alpha = (x: number, y: number) => put[0].image.data[4 * (4 * y + x) + 3];
 		expect([alpha(0, 0), alpha(2, 2), alpha(3, 3)]).toEqual([128, 191, 0]);
+		// the next frame begins with nothing
+		draw([3.5, 3.5]);
+		expect([alpha(0, 0), alpha(2, 2), alpha(3, 3)]).toEqual([0, 0, 128]);
 	});
 });

@@ -1,3 +1,4 @@
+import { packedPixel } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
 interface Dots {
@@ -8,21 +9,32 @@ interface Dots {
 	readonly colour: string;
 }
 
+/** Calls back for each dot with its middle, CSS pixels. */
+type EachDot = (dot: (x: number, y: number) => void) => void;
+
+/** The pixels of a canvas from frame to frame, and which of them dots have touched. */
+interface Kept {
+	readonly image: ImageData;
+	readonly whole: Uint32Array;
+	/** share of each pixel that no dot covers */
+	readonly free: Float32Array;
+	readonly touched: number[];
+}
+const kept = new WeakMap<object, Kept>();
+
 /**
  * Draws thousands of small squares: on a canvas they are counted into its pixels (one at a time they cost thirty
- * times as much), in a drawing that is no canvas they are squares.
- *
- * @param places [x, y] in CSS pixels
+ * times as much), in a drawing that is no canvas they are squares. The canvas is clear.
  */
 export function drawDots(
 	context: CanvasRenderingContext2D,
-	places: Iterable<readonly [number, number]>,
+	each: EachDot,
 	{ size, alpha, colour }: Dots
 ): void {
 	if (typeof context.putImageData !== 'function') {
 		context.fillStyle = colour;
 		context.globalAlpha = alpha;
-		for (const [x, y] of places) context.fillRect(x - size / 2, y - size / 2, size, size);
+		each((x, y) => context.fillRect(x - size / 2, y - size / 2, size, size));
 		context.globalAlpha = 1;
 		return;
 	}
@@ -30,19 +42,37 @@ export function drawDots(
 	if (width === 0 || height === 0) return;
 	const ratio = context.getTransform().a;
 	const side = Math.max(1, Math.round(size * ratio));
-	const free = new Float32Array(width * height).fill(1);
-	for (const [x, y] of places) {
+	const { image, whole, free, touched } = clearedPixels(context, width, height);
+	each((x, y) => {
 		const [left, top] = [Math.round(x * ratio - side / 2), Math.round(y * ratio - side / 2)];
-		for (let row = Math.max(0, top); row < Math.min(height, top + side); row++)
-			for (let column = Math.max(0, left); column < Math.min(width, left + side); column++)
-				free[row * width + column] *= 1 - alpha;
+		const [right, base] = [Math.min(width, left + side), Math.min(height, top + side)];
+		for (let row = Math.max(0, top); row < base; row++)
+			for (let column = Math.max(0, left); column < right; column++) {
+				const pixel = row * width + column;
+				if (free[pixel] === 1) touched.push(pixel);
+				free[pixel] *= 1 - alpha;
+			}
+	});
+	const [red, green, blue, opacity] = rgbaOf(colour);
+	for (const pixel of touched)
+		whole[pixel] = packedPixel([red, green, blue, Math.round(opacity * (1 - free[pixel]))]);
+	context.putImageData(image, 0, 0);
+}
+
+/** no larger than what the dots of the frame before have touched is cleared */
+function clearedPixels(context: CanvasRenderingContext2D, width: number, height: number): Kept {
+	const before = kept.get(context.canvas);
+	if (before?.image.width === width && before.image.height === height) {
+		for (const pixel of before.touched) {
+			before.free[pixel] = 1;
+			before.whole[pixel] = 0;
+		}
+		before.touched.length = 0;
+		return before;
 	}
 	const image = context.createImageData(width, height);
-	const ink = rgbaOf(colour);
-	for (let i = 0; i < free.length; i++) {
-		if (free[i] === 1) continue;
-		for (let part = 0; part < 3; part++) image.data[4 * i + part] = ink[part];
-		image.data[4 * i + 3] = ink[3] * (1 - free[i]);
-	}
-	context.putImageData(image, 0, 0);
+	const whole = new Uint32Array(image.data.buffer, image.data.byteOffset, width * height);
+	const made = { image, whole, free: new Float32Array(width * height).fill(1), touched: [] };
+	kept.set(context.canvas, made);
+	return made;
 }

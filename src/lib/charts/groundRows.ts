@@ -4,12 +4,10 @@ import { hatchTile } from './hatchTile';
 import { layOver, packedPixel, pixelsOf, type Pixels, type Rgba } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
-interface Kept {
-	readonly key: string;
-	readonly rows: Pixels;
-}
-/** all strips of a frame stand on the same ground */
-const kept = new WeakMap<StripGroundPaths, Kept>();
+/** the rows that were made last, by their width: all strips of a frame stand on the same ground */
+const kept = new Map<number, { ground: StripGroundPaths; key: string; rows: Pixels }>();
+/** widths are those of windows: few, but a window may be drawn wider and wider */
+const MOST_KEPT = 4;
 
 /**
  * The ground of a strip as rows of pixels that repeat downwards: hatched where no slip of the reference size could
@@ -27,10 +25,10 @@ export function groundRows(
 	inks: Inks
 ): Pixels {
 	const key = [left, width, ratio, inks.soft, inks.accent, inks.sheet].join();
-	const before = kept.get(ground);
-	if (before?.key === key) return before.rows;
+	const before = kept.get(width);
+	if (before?.ground === ground && before.key === key) return before.rows;
 	const tile = hatchTile(ratio);
-	const rows = pixelsOf(new Uint8ClampedArray(4 * width * tile.length), width, tile.length);
+	const rows = rowsFor(width, tile.length, before?.rows);
 	rows.whole.fill(packedPixel(rgbaOf(inks.sheet)));
 	const inBox = ([from, to]: PixelSpan): PixelSpan => [from * ratio - left, to * ratio - left];
 	const hatch = rgbaOf(inks.soft);
@@ -41,8 +39,15 @@ export function groundRows(
 		});
 	for (const span of ground.gapSpans) paintGap(rows, inBox(span), ratio, inks);
 	for (const event of ground.events) paintEvent(rows, event, inBox(event.span), ratio, inks);
-	kept.set(ground, { key, rows });
+	if (!before && kept.size >= MOST_KEPT) kept.clear();
+	kept.set(width, { ground, key, rows });
 	return rows;
+}
+
+/** those of the frame before are written over */
+function rowsFor(width: number, height: number, before: Pixels | undefined): Pixels {
+	if (before?.height === height) return before;
+	return pixelsOf(new Uint8ClampedArray(4 * width * height), width, height);
 }
 
 /** each column of a stretch with the share of it that the stretch covers */

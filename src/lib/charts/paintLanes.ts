@@ -3,7 +3,7 @@ import { laneShare, type LaneSum } from './driveLanes';
 import type { StripGroundPaths } from './groundPaths';
 import { groundRows } from './groundRows';
 import { pixelBox, type PixelSurface, type PlotBox } from './pixelBox';
-import { layRows, paintRow, paintSpan } from './pixelPaint';
+import { layRows, packedPixel, paintRow, paintSpan } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 import type { StripPlaces } from './stripPlaces';
 
@@ -42,13 +42,14 @@ export function paintLanes(surface: PixelSurface, scene: LanesScene, inks: Inks)
 		edges.push(places.timeAt((left + Math.min(pixels.width, x)) / ratio));
 	for (const [row, sum] of lanes.entries()) {
 		const colour = rgbaOf(row === 0 ? inks.ink : inks.soft);
+		const packed = packedPixel(colour);
 		for (let column = 0; column + 1 < edges.length; column++) {
 			const [from, to] = [edges[column], edges[column + 1]];
 			const share = to > from ? laneShare(sum, from, to) : 0;
 			if (share <= 0) continue;
 			const end = Math.min(pixels.width, (column + 1) * wide);
 			for (let x = column * wide; x < end; x++)
-				paintSpan(pixels, x, base(row) - fill * ratio * share, base(row), colour);
+				paintSpan(pixels, x, base(row) - fill * ratio * share, base(row), colour, packed);
 		}
 	}
 	show();

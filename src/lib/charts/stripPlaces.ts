@@ -65,15 +65,17 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 		timeAt: (pixel) => axis.timeAt(onAxis.invert(pixel)),
 		place: (timeS) => Math.round(10 * Math.min(right, Math.max(left, x(timeS)))) / 10,
 		shows,
-		gathered: (spans) =>
-			gatheredSpans(
-				spansInView(spans, window)
-					.map(
-						([from, to]) => [axis.at(Math.max(from, window[0])), axis.at(Math.min(to, window[1]))] as const
-					)
-					.filter(([from, to]) => to > from),
-				Math.max(1e-9, onAxis.invert(CELL) - onAxis.invert(0))
-			).map(([from, to]) => [onAxis(from), onAxis(to)]),
+		gathered(spans) {
+			const [first, behind] = inView(spans, window);
+			const shown: [number, number][] = [];
+			for (let i = first; i < behind; i++) {
+				const from = axis.at(Math.max(spans[i][0], window[0]));
+				const to = axis.at(Math.min(spans[i][1], window[1]));
+				if (to > from) shown.push([from, to]);
+			}
+			const cell = Math.max(1e-9, onAxis.invert(CELL) - onAxis.invert(0));
+			return gatheredSpans(shown, cell).map(([from, to]) => [onAxis(from), onAxis(to)]);
+		},
 		columns(trace, ratio, fromPixel) {
 			const shown = levelOfWindow(trace, window, right - left);
 			const { level, first, count } = shown;
@@ -94,12 +96,12 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 	};
 }
 
-/** of stretches in order those that a window shows: a ride has thousands */
-function spansInView<Span extends readonly [number, number]>(
-	spans: readonly Span[],
+/** Of stretches in order those that a window shows, [first, behind the last]: a ride has thousands. */
+function inView(
+	spans: readonly (readonly [number, number])[],
 	[from, to]: readonly [number, number]
-): readonly Span[] {
-	const first = bisector<Span, number>(([, end]) => end).left(spans, from);
-	const behind = bisector<Span, number>(([start]) => start).right(spans, to);
-	return spans.slice(first, behind);
+): [number, number] {
+	return [BY_END.left(spans, from), BY_START.right(spans, to)];
 }
+const BY_START = bisector<readonly [number, number], number>(([start]) => start);
+const BY_END = bisector<readonly [number, number], number>(([, end]) => end);
