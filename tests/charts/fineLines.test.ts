@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { instantTorqueDomain, widenedDomain } from '$lib/charts/fineDomains';
-import { fineLines } from '$lib/charts/fineLines';
+import { fineGained } from '$lib/charts/fineGained';
+import { fineLines, type FineLines } from '$lib/charts/fineLines';
 import { readChannels } from '$lib/charts/readChannels';
 import { traceOfWindow } from '$lib/charts/traceOfWindow';
 import { channelBytes } from '$lib/server/rides/channelBytes';
@@ -42,6 +43,47 @@ describe('fineLines', () => {
 		expect(lines.speedKmh!.levels[0].high[0]).toBe(36);
 		expect(lines.crankTorqueNm).toBeUndefined();
 		expect(traceOfWindow(lines.speedKmh!, [100, 100.01], 100).exact).toBe(true);
+	});
+});
+
+describe('fineGained', () => {
+	const RATE = 100;
+	/** 80 rpm engaged; the crank is ahead from 12.4 to 12.7 s */
+	const line = (value: (timeS: number) => number) => {
+		const values = Float32Array.from({ length: 20 * RATE }, (_, i) => value(i / RATE));
+		return { stepS: 1 / RATE, fromS: 0, levels: [{ size: 1, low: values, high: values }] };
+	};
+	const fine: FineLines = {
+		coversS: [0, 20],
+		groupS: 1 / RATE,
+		cadenceRpm: line((timeS) => (timeS >= 12.395 && timeS < 12.695 ? 160 : 80)),
+		engagedCadenceRpm: line(() => 80)
+	};
+	const counted = Float32Array.from({ length: 20 }, (_, second) => (second < 12 ? 0 : 144));
+
+	it('stands the step where the crank ran ahead, and as high as was counted', () => {
+		const gained = fineGained(counted, fine, [10, 15])!;
+		const at = (timeS: number) => gained.levels[0].high[Math.round((timeS - gained.fromS!) / gained.stepS)];
+		expect([11, 12, 12.39].map(at)).toEqual([0, 0, 0]);
+		expect(at(12.55)).toBeGreaterThan(60);
+		expect(at(12.55)).toBeLessThan(84);
+		expect([12.71, 13, 14.9].map(at)).toEqual([144, 144, 144]);
+	});
+
+	it('is as counted at the end of each second, and spreads evenly what the logger does not explain', () => {
+		const rising = Float32Array.from({ length: 20 }, (_, second) => -10 * second);
+		const gained = fineGained(rising, fine, [3, 9])!;
+		const at = (timeS: number) => gained.levels[0].high[Math.round((timeS - gained.fromS!) / gained.stepS)];
+		for (const second of [4, 5, 6]) expect(at(second + 1)).toBeCloseTo(rising[second], 3);
+		expect(at(5.5)).toBeCloseTo((rising[4] + rising[5]) / 2, 3);
+	});
+
+	it('says nothing where it is not known, nor where the lines are too coarse', () => {
+		const unknown = counted.map((value, second) => (second === 11 ? NaN : value));
+		const gained = fineGained(unknown, fine, [10, 15])!;
+		expect(gained.levels[0].high.some(Number.isNaN)).toBe(true);
+		expect(fineGained(counted, { ...fine, groupS: 2 }, [10, 15])).toBeNull();
+		expect(fineGained(counted, { ...fine, cadenceRpm: undefined }, [10, 15])).toBeNull();
 	});
 });
 
