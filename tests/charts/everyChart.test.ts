@@ -110,6 +110,8 @@ describe('every chart', () => {
 			'rides/[id]/StripKey.svelte',
 			'rides/[id]/EventTable.svelte',
 			'recording/SensorPlaces.svelte',
+			// the room of a drawing that is still to come
+			'compare/DrawnInPage.svelte',
 			'design/FigureSheet.svelte'
 		]);
 		for (const file of filesBelow(ROUTES, ['.svelte'])) {
