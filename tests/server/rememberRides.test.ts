@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
 	answerRiderMark,
 	assignRide,
+	buildList,
 	choosePerson,
 	correctRideClock,
 	countComputingAgain,
@@ -10,6 +11,8 @@ import {
 	decideTwin,
 	figureKey,
 	fitBuild,
+	listRides,
+	listWheels,
 	openLedger,
 	recordUnloggedDistance,
 	recordVerdict,
@@ -25,6 +28,8 @@ import { rememberRides } from '$lib/server/ledger/rememberRides';
 import { markedRides } from '$lib/server/marks/markedRides';
 import { eventTallies } from '$lib/server/rates/eventTallies';
 import { evidenceParts } from '$lib/server/rides/evidenceParts';
+import { ridesOfBuild } from '$lib/server/hardware/ridesOfBuild';
+import { rideBriefs } from '$lib/server/rides/rideBriefs';
 import { allRideFacts } from '$lib/server/rides/rideFacts';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { packChannel } from '../../src/jobs/analysis/packChannel';
@@ -34,6 +39,11 @@ import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '.
 function everything(ledger: Ledger, builds: readonly { id: number; name: string }[]) {
 	return {
 		facts: allRideFacts(ledger),
+		briefs: rideBriefs(ledger),
+		builds: buildList(ledger),
+		wheels: listWheels(ledger),
+		waiting: listRides(ledger, { pageSize: 50, onlyNeeds: true }),
+		ridesOfBuilds: builds.map(({ id }) => ridesOfBuild(ledger, id)),
 		parts: evidenceParts(ledger),
 		tallies: eventTallies(ledger),
 		marked: markedRides(ledger),

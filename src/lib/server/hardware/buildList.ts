@@ -1,7 +1,6 @@
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
-import { countsFor } from '../rates/programmeRows';
-import { evidenceParts, type EvidencePart } from '../rides/evidenceParts';
+import { rideBriefs } from '../rides/rideBriefs';
 import type { BuildRow } from '../views';
 import { listBuildRecords } from './builds';
 import { listPeriods } from './periodRows';
@@ -31,31 +30,43 @@ function computeList(ledger: Ledger): BuildListRow[] {
 	const periods = listPeriods(ledger);
 	const wheels = listWheelRecords(ledger);
 	return [...builds.values()].map(({ id, name, state, revision, revisionOf, copiedFrom, example }) => {
-		const own = rides.get(id) ?? [];
+		const own = rides.get(id);
 		const on = new Set(periods.filter(({ buildId }) => buildId === id).map(({ wheelId }) => wheelId));
-		for (const { wheelId } of own) if (wheelId !== null) on.add(wheelId);
+		for (const wheelId of own?.wheelIds ?? []) on.add(wheelId);
 		const before = builds.get(revisionOf ?? copiedFrom ?? -1);
 		return {
 			...{ id, name, state, revision, example: example === 1 },
 			wheels: wheels.filter((wheel) => on.has(wheel.id)).map((wheel) => ({ id: wheel.id, name: wheel.name })),
-			rides: new Set(own.map((ride) => ride.id)).size,
-			totalM: own.reduce((sum, ride) => sum + ride.totalM, 0),
+			rides: own?.rides ?? 0,
+			totalM: own?.totalM ?? 0,
 			predecessor: before ? { id: before.id, name: before.name } : null,
 			parts: lines.get(id) ?? 0
 		};
 	});
 }
 
-/** Rides, and parts of split rides, that tell about each build. */
-function ridesByBuild(ledger: Ledger): Map<number, EvidencePart[]> {
-	const rides = new Map<number, EvidencePart[]>();
-	for (const ride of evidenceParts(ledger)) {
-		if (ride.buildId === null || !countsFor(ride, ride.buildId)) continue;
-		const list = rides.get(ride.buildId);
-		if (list) list.push(ride);
-		else rides.set(ride.buildId, [ride]);
+interface OfBuild {
+	rides: number;
+	totalM: number;
+	wheelIds: Set<number>;
+	lastRide: number;
+}
+
+/** What rides, and parts of split rides, tell about each build. */
+function ridesByBuild(ledger: Ledger): Map<number, OfBuild> {
+	const builds = new Map<number, OfBuild>();
+	for (const { id, wheelId, evidence } of rideBriefs(ledger)) {
+		for (const { buildId, totalM } of evidence) {
+			const own = builds.get(buildId) ?? { rides: 0, totalM: 0, wheelIds: new Set<number>(), lastRide: -1 };
+			builds.set(buildId, own);
+			// two parts of one ride may be on the same build
+			if (own.lastRide !== id) own.rides++;
+			own.lastRide = id;
+			own.totalM += totalM;
+			if (wheelId !== null) own.wheelIds.add(wheelId);
+		}
 	}
-	return rides;
+	return builds;
 }
 
 function linesOfBills(ledger: Ledger): Map<number, number> {

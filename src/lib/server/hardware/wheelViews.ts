@@ -3,6 +3,7 @@ import { toInstant } from '../ledger/instants';
 import type { Ledger } from '../ledger/openLedger';
 import { trailVersion } from '../ledger/trailVersion';
 import { partsOfRides } from '../rides/evidenceParts';
+import { rideBriefs, type RideBrief } from '../rides/rideBriefs';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
 import type { FittedPeriodView, Instant, WheelRow, WheelView } from '../views';
@@ -12,8 +13,9 @@ import { listWheelRecords, type WheelRecord } from './wheels';
 
 /** Every wheel with what is on it now and how far it has been ridden. */
 export function listWheels(ledger: Ledger): WheelRow[] {
-	const onWheel = new Map<number | null, RideFacts[]>();
-	for (const ride of allRideFacts(ledger)) {
+	const onWheel = new Map<number | null, RideBrief[]>();
+	for (const ride of rideBriefs(ledger)) {
+		if (!ride.counted) continue;
 		const others = onWheel.get(ride.wheelId);
 		if (others) others.push(ride);
 		else onWheel.set(ride.wheelId, [ride]);
@@ -40,7 +42,7 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 	const periods = listPeriods(ledger).filter((period) => period.wheelId === wheelId);
 	const names = buildNames(ledger);
 	return {
-		...toRow(ledger, wheel, rides, periods, names),
+		...toRow(ledger, wheel, countedOf(rides), periods, names),
 		periods: periods.map((period) => toPeriod(ledger, period, rides, names)).reverse(),
 		rideList: rideRows(ledger, [...rides].reverse()),
 		facts: wheel,
@@ -57,11 +59,10 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 function toRow(
 	ledger: Ledger,
 	wheel: WheelRecord,
-	facts: readonly RideFacts[],
+	counted: readonly { readonly totalM: number }[],
 	periods: readonly FittedPeriod[],
 	names: ReadonlyMap<number, string>
 ): WheelRow {
-	const counted = facts.filter((ride) => ride.standing.state === 'counted');
 	const now = ledger.now();
 	const fitted = periods.find(
 		({ wheelId, fromMs, untilMs }) =>
@@ -110,7 +111,11 @@ export function ridesInPeriod(period: FittedPeriod, rides: readonly RideFacts[])
 	);
 }
 
-export function distanceOf(rides: readonly RideFacts[]): number {
+function countedOf(rides: readonly RideFacts[]): RideFacts[] {
+	return rides.filter((ride) => ride.standing.state === 'counted');
+}
+
+export function distanceOf(rides: readonly { readonly totalM: number }[]): number {
 	return rides.reduce((sum, ride) => sum + ride.totalM, 0);
 }
 

@@ -29,7 +29,8 @@ export function childLimits(): ChildLimits {
 		wallMs: jobSeconds * 1000,
 		residentBytes: jobMegabytes * 2 ** 20,
 		checkEveryMs: 200,
-		filesPerChild: 200
+		// its memory stays flat (measured over 600 files), and a fresh one is slow until it is compiled
+		filesPerChild: 1000
 	};
 }
 

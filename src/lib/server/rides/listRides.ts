@@ -2,9 +2,9 @@ import type { Ledger } from '../ledger/openLedger';
 import { openMarks } from '../marks/openMarks';
 import { eventTallies } from '../rates/eventTallies';
 import type { RideRow } from '../views';
-import { allRideFacts } from './rideFacts';
+import { rideBriefs, type RideBrief } from './rideBriefs';
+import { allRideFacts, type RideFacts } from './rideFacts';
 import { rideRows } from './rideRow';
-import { tellsOfBuild } from './tellsOfBuild';
 
 export interface RideQuery {
 	/** from 1; the first when not given */
@@ -38,16 +38,17 @@ export function listRides(
 ): { rows: RideRow[]; total: number; next: RideKey | null } {
 	const tallies = query.onlyUnreviewed ? eventTallies(ledger) : null;
 	const open = openMarks(ledger);
-	const wanted = allRideFacts(ledger)
-		.filter(
-			(ride) =>
-				(query.buildId === undefined || tellsOfBuild(ride, query.buildId)) &&
-				(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
-				(!query.onlyNeeds || ride.standing.needs.length > 0 || open.has(ride.id)) &&
-				(!query.onlyHeldBack || ride.standing.needs.length > 0) &&
-				(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0)
-		)
-		.reverse();
+	const isWanted = (ride: RideBrief) =>
+		(query.buildId === undefined || ride.buildIds.includes(query.buildId)) &&
+		(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
+		(!query.onlyNeeds || ride.needs || open.has(ride.id)) &&
+		(!query.onlyHeldBack || ride.needs) &&
+		(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0);
+	const briefs = rideBriefs(ledger);
+	const rides = allRideFacts(ledger);
+	const wanted: RideFacts[] = [];
+	for (let place = briefs.length - 1; place >= 0; place--)
+		if (isWanted(briefs[place])) wanted.push(rides[place]);
 	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));
 	const key = query.olderThan;
 	const reached = key ? wanted.findIndex((ride) => isOlder(ride, key)) : 0;

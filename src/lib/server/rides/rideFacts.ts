@@ -97,6 +97,9 @@ export function allRideFacts(ledger: Ledger, onWheelId?: number): readonly RideF
 	});
 }
 
+/** rides of the newest list by their number: it goes with the list from change to change */
+const listed = new WeakMap<readonly RideFacts[], Map<number, RideFacts>>();
+
 /** Rides that did not change stay the same objects: what was made from them need not be made again. */
 function readAnew(ledger: Ledger, before: readonly RideFacts[], touched: readonly number[]): RideFacts[] {
 	// a copy is described with the ride that it is a copy of
@@ -106,10 +109,32 @@ function readAnew(ledger: Ledger, before: readonly RideFacts[], touched: readonl
 		)
 		.all(JSON.stringify(touched));
 	const ids = new Set([...touched, ...copies.map(({ id }) => id)]);
-	const again = [...ids].flatMap((id) => rideFacts(ledger, id) ?? []);
-	return [...before.filter(({ id }) => !ids.has(id)), ...again].sort(
-		(a, b) => a.startMs - b.startMs || a.id - b.id
-	);
+	const byId = listed.get(before) ?? new Map(before.map((ride) => [ride.id, ride]));
+	const after = before.slice();
+	for (const id of ids) {
+		const old = byId.get(id);
+		if (old) after.splice(placeOf(after, old), 1);
+		byId.delete(id);
+		const ride = rideFacts(ledger, id);
+		if (!ride) continue;
+		after.splice(placeOf(after, ride), 0, ride);
+		byId.set(id, ride);
+	}
+	listed.delete(before);
+	listed.set(after, byId);
+	return after;
+}
+
+/** Where a ride stands in a list in order of start and number, or would stand. */
+function placeOf(rides: readonly RideFacts[], { startMs, id }: RideFacts): number {
+	let [from, to] = [0, rides.length];
+	while (from < to) {
+		const middle = (from + to) >> 1;
+		const ride = rides[middle];
+		if (ride.startMs < startMs || (ride.startMs === startMs && ride.id < id)) from = middle + 1;
+		else to = middle;
+	}
+	return from;
 }
 
 function readFacts(ledger: Ledger, onWheelId?: number): RideFacts[] {
