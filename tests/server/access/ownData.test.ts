@@ -122,5 +122,23 @@ describe('what a rider hands in', () => {
 		await createUpload(test.ledger, ro, { name: 'mine.fit', size: 10 });
 		expect(ownImports(test.ledger, ro.personId, 5).map(({ fileName }) => fileName)).toEqual(['mine.fit']);
 		expect(ownImports(test.ledger, si.personId, 5)).toEqual([]);
+		// what was refused is told of every file, also beyond the newest few
+		const add = test.ledger.database.prepare(
+			`INSERT INTO import (file_name, bytes, stage, sentence, technical, actor_id, created_ms, changed_ms)
+			VALUES (?, 1, ?, 'No ride.', 'quoted', ?, ?, ?)`
+		);
+		const now = test.ledger.now();
+		test.ledger.database.transaction(() => {
+			for (let i = 0; i < 40; i++) add.run(`${i}.fit`, i % 2 ? 'refused' : 'left out', si.personId, now, now);
+			add.run('long ago.fit', 'refused', ro.personId, 0, 0);
+			for (let i = 0; i < 6; i++) add.run('later.fit', 'left out', ro.personId, now, now);
+		})();
+		const told = ownImports(test.ledger, si.personId, 5);
+		expect(told.filter(({ stage }) => stage === 'refused')).toHaveLength(20);
+		expect(told.every(({ detail }) => detail === null)).toBe(true);
+		expect(new Set(told.map(({ id }) => id)).size).toBe(told.length);
+		expect(ownImports(test.ledger, ro.personId, 5).map(({ fileName }) => fileName)).not.toContain(
+			'long ago.fit'
+		);
 	});
 });

@@ -13,13 +13,23 @@ export function ownsUpload(ledger: Ledger, personId: number, uploadId: string): 
 	return row !== undefined;
 }
 
-/** The newest files that a person handed in. Whose ride a known file became is not said. */
+/** as many as are told one by one */
+const MOST_NOT_READ = 500;
+const TOLD_FOR_MS = 14 * 24 * 3600 * 1000;
+
+/**
+ * The newest files that a person handed in, and of the last two weeks each one that was not read, with the reason: an
+ * archive from a phone may hold hundreds. Whose ride a known file became is not said.
+ */
 export function ownImports(ledger: Ledger, personId: number, limit: number): ImportView[] {
-	return importViews(ledger, 'i.actor_id = @personId', { personId }, limit).map((one) => ({
-		...one,
-		detail: null,
-		rideId: null
-	}));
+	const newest = importViews(ledger, 'i.actor_id = @personId', { personId }, limit);
+	const notRead = importViews(
+		ledger,
+		"i.actor_id = @personId AND i.stage IN ('refused', 'failed') AND i.changed_ms >= @since AND i.id < @below",
+		{ personId, since: ledger.now() - TOLD_FOR_MS, below: newest.at(-1)?.id ?? 0 },
+		MOST_NOT_READ
+	);
+	return [...newest, ...notRead].map((one) => ({ ...one, detail: null, rideId: null }));
 }
 
 /** Wheels that a person has ridden: of others a rider does not learn. */
