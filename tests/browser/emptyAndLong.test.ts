@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { EVERY_PAGE_WITHIN_MS, expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
+import { EVERY_PAGE_WITHIN_MS, EVERY_SCREEN } from './everyPage';
 import { expectLongNamesFit } from './longNames';
 import { startEmpty } from './startEmpty';
-import { DESK, openWorkshop, PHONE, TABLET, ZOOMED, type Visit, type Workshop } from './workshop';
+import { DESK, openWorkshop, type Visit, type Workshop } from './workshop';
 
 /** Pages that are there before anything was written down. */
 const EMPTY_PAGES = [
@@ -38,13 +38,7 @@ describe('the two ends: an empty ledger, and names of sixty letters', () => {
 	});
 	afterAll(() => workshop?.close());
 
-	for (const [name, screen, expectSound] of [
-		['a phone', PHONE, expectEveryPageIsSound],
-		['a phone in the dark', { ...PHONE, colorScheme: 'dark' as const }, expectEveryPageIsSound],
-		['a tablet', TABLET, expectLayoutHolds],
-		['a desk', DESK, expectEveryPageIsSound],
-		['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
-	] as const) {
+	for (const [name, screen, expectSound] of EVERY_SCREEN) {
 		it(
 			`keeps every page of an empty ledger sound on ${name}`,
 			async () => {

@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
 import { layoutTroubles } from './layoutTroubles';
-import type { Visit } from './workshop';
+import { DESK, PHONE, TABLET, ZOOMED, type Screen, type Visit } from './workshop';
 
 /** Dozens of pages with all that is asked of each: minutes on a machine that is busy with much else. */
 export const EVERY_PAGE_WITHIN_MS = 900_000;
@@ -42,3 +42,12 @@ const PHONE_UP_TO = 500;
 async function troublesOf({ page }: Visit): Promise<string[]> {
 	return [...new Set(await layoutTroubles(page, (page.viewportSize()?.width ?? 0) < PHONE_UP_TO))];
 }
+
+/** The windows that every page is looked at in, with what is asked of it there. */
+export const EVERY_SCREEN: readonly (readonly [string, Screen, typeof expectEveryPageIsSound])[] = [
+	['a desk', DESK, expectEveryPageIsSound],
+	['a desk in the dark', { ...DESK, colorScheme: 'dark' }, expectEveryPageIsSound],
+	['a phone', PHONE, expectEveryPageIsSound],
+	['a tablet', TABLET, expectLayoutHolds],
+	['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
+];

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { EVERY_PAGE_WITHIN_MS, expectEveryPageIsSound, expectLayoutHolds } from './everyPage';
+import { EVERY_PAGE_WITHIN_MS, EVERY_SCREEN } from './everyPage';
 import { expectEvidenceHoldsTruth } from './exampleTruth';
 import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
 import { expectRideViewsAgree } from './rideViews';
 import { expectReviewByKeys } from './reviewByKeys';
 import { expectReportPrints } from './reportPrints';
-import { DESK, openWorkshop, PHONE, TABLET, ZOOMED, type Visit, type Workshop } from './workshop';
+import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 /** 42 files are read by one child process on the smallest machine. */
 const READ_WITHIN_MS = 280_000;
@@ -245,13 +245,7 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await page.getByText(/The stated gears explain 100/).count()).toBe(1);
 	});
 
-	for (const [name, screen, expectSound] of [
-		['a desk', DESK, expectEveryPageIsSound],
-		['a desk in the dark', { ...DESK, colorScheme: 'dark' as const }, expectEveryPageIsSound],
-		['a phone', PHONE, expectEveryPageIsSound],
-		['a tablet', TABLET, expectLayoutHolds],
-		['a desk at 200 % zoom', ZOOMED, expectLayoutHolds]
-	] as const) {
+	for (const [name, screen, expectSound] of EVERY_SCREEN) {
 		it(
 			`keeps every page sound on ${name}`,
 			async () => {
