@@ -1,7 +1,12 @@
 import type { PageLoad } from './$types';
 
-/** The panel of an event is fetched with the first event that is opened: most looks at a ride open none. */
-export const load: PageLoad = async ({ data, url }) => ({
-	...data,
-	EventPanel: url.searchParams.has('event') ? (await import('./EventPanel.svelte')).default : null
-});
+/** What most looks at a ride do not show is fetched by those that do: the panel of an event with the first one opened. */
+export const load: PageLoad = async ({ data, url }) => {
+	const { ride, said } = data;
+	const [panel, felt, split] = await Promise.all([
+		url.searchParams.has('event') ? import('./EventPanel.svelte') : null,
+		ride.felt.length > 0 ? import('./FeltSlips.svelte') : null,
+		said.changes.length > 0 ? import('./RideSplit.svelte') : null
+	]);
+	return { ...data, EventPanel: panel?.default, FeltSlips: felt?.default, RideSplit: split?.default };
+};

@@ -1,0 +1,26 @@
+import { describe, expect, it } from 'vitest';
+import EventPanel from '../../src/routes/rides/[id]/EventPanel.svelte';
+import FeltSlips from '../../src/routes/rides/[id]/FeltSlips.svelte';
+import RideSplit from '../../src/routes/rides/[id]/RideSplit.svelte';
+import { load } from '../../src/routes/rides/[id]/+page';
+
+const asked = async (address: string, felt: object[] = [], changes: object[] = []) =>
+	(await load({
+		data: { ride: { felt }, said: { changes }, history: ['kept'] },
+		url: new URL(`http://ledger/rides/1${address}`)
+	} as never)) as Record<string, unknown>;
+
+describe('the page of a ride', () => {
+	it('fetches the panel of an event where the address names one', async () => {
+		expect((await asked('?event=3')).EventPanel).toBe(EventPanel);
+		expect((await asked('')).EventPanel).toBeUndefined();
+	});
+
+	it('fetches what few rides have where this one has it, and keeps what the server sent', async () => {
+		const all = await asked('', [{}], [{}]);
+		expect([all.FeltSlips, all.RideSplit]).toEqual([FeltSlips, RideSplit]);
+		const none = await asked('');
+		expect([none.FeltSlips, none.RideSplit]).toEqual([undefined, undefined]);
+		expect(none.history).toEqual(['kept']);
+	});
+});
