@@ -12,6 +12,12 @@ import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop
 /** 42 files are read by one child process on the smallest machine. */
 const READ_WITHIN_MS = 280_000;
 
+const openEvent = ({ page }: Visit, nth: number) =>
+	page
+		.getByRole('link', { name: /^Open event/ })
+		.nth(nth)
+		.click();
+
 describe('the example workshop, from the first start to a comparison', () => {
 	let workshop: Workshop;
 	let desk: Visit;
@@ -71,10 +77,7 @@ describe('the example workshop, from the first start to a comparison', () => {
 		await page.locator('[data-stage="shown"]').waitFor();
 		ridePath = new URL(page.url()).pathname;
 		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
-		await page
-			.getByRole('link', { name: /^Open event/ })
-			.first()
-			.click();
+		await openEvent(desk, 0);
 		await page.getByRole('heading', { name: /^Event \d+, slip at/ }).waitFor();
 		const [from, to] = (await page.locator('#strips-heading').innerText()).split(' to ').map(seconds);
 		expect(to - from).toBe(15);
@@ -99,20 +102,14 @@ describe('the example workshop, from the first start to a comparison', () => {
 		expect(await originalCounts(desk)).toMatch(/1 confirmed, (\d+) not reviewed/);
 
 		await page.goto(ridePath);
-		await page
-			.getByRole('link', { name: /^Open event/ })
-			.nth(1)
-			.click();
+		await openEvent(desk, 1);
 		await page.getByLabel('a shift').check();
 		await page.getByRole('button', { name: 'Reject' }).click();
 		await page.getByText('It stands as: rejected: shift.').waitFor();
 		expect(await originalCounts(desk)).toMatch(/1 confirmed.*, 1 rejected/s);
 
 		await page.goto(ridePath);
-		await page
-			.getByRole('link', { name: /^Open event/ })
-			.nth(1)
-			.click();
+		await openEvent(desk, 1);
 		await page.getByRole('button', { name: 'Take the verdict back' }).click();
 		await page.getByText('It stands as: not reviewed.').waitFor();
 		expect(await originalCounts(desk)).not.toMatch(/rejected/);
@@ -121,10 +118,7 @@ describe('the example workshop, from the first start to a comparison', () => {
 	it('does not reject an event without a reason, and says so', async () => {
 		const { page } = desk;
 		await page.goto(ridePath);
-		await page
-			.getByRole('link', { name: /^Open event/ })
-			.nth(1)
-			.click();
+		await openEvent(desk, 1);
 		await page.getByRole('button', { name: 'Reject' }).click();
 		await page.getByRole('alert').getByText('Say why it is no slip').waitFor();
 		// the browser reports the refused form as a failed request; nothing else may be there
