@@ -54,8 +54,11 @@ async function queueGoodRide(): Promise<number> {
 }
 
 async function settled(...ids: number[]): Promise<(ImportView | null)[]> {
-	await until('all files to be settled', () =>
-		ids.every((id) => !['waiting', 'analysing'].includes(findImport(ledger, id)!.stage))
+	// a busy machine gives a file four times the time allowed
+	await until(
+		'all files to be settled',
+		() => ids.every((id) => !['waiting', 'analysing'].includes(findImport(ledger, id)!.stage)),
+		100_000
 	);
 	return ids.map((id) => findImport(ledger, id));
 }

@@ -9,10 +9,12 @@ import type {
 } from '../../../jobs/analysis/messages';
 import { programLimits } from '../ledger/programLimits';
 import { log } from '../log/log';
+import { processorMs } from './processorMs';
 import { residentBytes } from './residentBytes';
+import { tookTooLong } from './tookTooLong';
 
 export interface ChildLimits {
-	/** wall time for one file, milliseconds */
+	/** time for one file by the clock, milliseconds; up to four times as long where the machine is busy with other work */
 	readonly wallMs: number;
 	/** resident memory of the process, bytes */
 	readonly residentBytes: number;
@@ -101,6 +103,7 @@ export class AnalysisChild {
 	#ask<Done>(child: ChildProcess, request: ChildRequest): Promise<ChildOutcome<Done>> {
 		return new Promise((resolve) => {
 			const startedMs = performance.now();
+			const busyBeforeMs = (child.pid !== undefined && processorMs(child.pid)) || 0;
 			const settle = (outcome: ChildOutcome<Done>) => {
 				clearInterval(watch);
 				child.off('message', onMessage).off('exit', onExit).off('error', onError);
@@ -125,7 +128,8 @@ export class AnalysisChild {
 			const watch = setInterval(() => {
 				const ranMs = performance.now() - startedMs;
 				const resident = child.pid === undefined ? null : residentBytes(child.pid);
-				if (ranMs > this.limits.wallMs)
+				const busyMs = child.pid === undefined ? null : processorMs(child.pid);
+				if (tookTooLong(ranMs, busyMs === null ? null : busyMs - busyBeforeMs, this.limits.wallMs))
 					end('too-slow', TOO_SLOW, `stopped after ${Math.round(ranMs / 1000)} s`);
 				else if (resident !== null && resident > this.limits.residentBytes)
 					end('too-much-memory', TOO_MUCH_MEMORY, `stopped at ${Math.round(resident / 2 ** 20)} MB`);
