@@ -55,7 +55,7 @@ async function shoot(width: number): Promise<void> {
 	for (const scheme of ['light', 'dark']) {
 		const sheet = page.locator(`[data-scheme="${scheme}"]`);
 		await sheet.screenshot({ path: join(folder, `${scheme}-${width}.png`) });
-		await sheet.locator('p button.meaning').first().click();
+		await sheet.locator('p button.meaning:visible').first().click();
 		await page.screenshot({ path: join(folder, `meaning-${scheme}-${width}.png`) });
 		await page.keyboard.press('Escape');
 	}
