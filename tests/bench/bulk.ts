@@ -5,10 +5,11 @@
 // a second, processor time a ride, memory, how pages and uploads answer, and what a ride takes of the channel store.
 import Database from 'better-sqlite3';
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { pathToFileURL } from 'node:url';
 import { randomSlippingSpec } from '../../sample-rides/generator/randomSpecs';
 import { simulateRide } from '../../sample-rides/generator/simulateRide';
 import { writeFit } from '../../sample-rides/generator/writeFit';
@@ -56,7 +57,12 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	await chooseName(first.origin, 'Bench');
 	await first.stop();
 	if (full) fill(data);
-	const server = await startServer(data);
+	const delayFile = `${data}-loop.json`;
+	const preload = pathToFileURL(join(project, 'tests/bench/loopDelay.mjs')).href;
+	const server = await startServer(data, {
+		NODE_OPTIONS: `--import ${preload}`,
+		LOOP_DELAY_FILE: delayFile
+	});
 	const cookie = await chooseName(server.origin, 'Bench');
 	const pid = server.child.pid!;
 	// as a browser does that was told what is being computed
@@ -71,6 +77,7 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 		bare.origin,
 		join(data, 'ledger.sqlite')
 	);
+	process.kill(pid, 'SIGUSR2');
 	const from = performance.now();
 	const uploadsMs = await riders(server.origin, files);
 	const uploadedS = (performance.now() - from) / 1000;
@@ -78,6 +85,7 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	const doneS = (performance.now() - from) / 1000;
 	const { pagesMs, bareMs, most, course } = await watch();
 	const after = processFigures(pid);
+	const delay = await loopDelay(pid, delayFile);
 	bare.stop();
 	await server.stop();
 	console.log(`\n${full ? 'into a ledger of 10,000 rides' : 'into an empty ledger'}: ${counts}`);
@@ -102,10 +110,19 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	say('pages meanwhile, ms, p95', quantile(pagesMs, 0.95), 'wanted <= 50 at the server');
 	say('a process that does nothing, ms, middle', quantile(bareMs, 0.5), 'the machine');
 	say('a process that does nothing, ms, p95', quantile(bareMs, 0.95), 'the machine');
+	say('longest time that the event loop was held up, ms', delay.longestMs, '');
+	say('event loop held up, ms, 99 of 100 turns', delay.p99Ms, '');
 	say('server, MB resident at most', after.serverMostMb, 'wanted < 200');
 	say('largest child that analyses, MB resident at most', most.childMostMb, 'wanted < 300');
 	say('child that computes figures, MB resident at most', most.readerMostMb, '');
 	say('channel store, KB a ride', storeKb(join(data, 'channels.sqlite'), full), 'wanted <= 150');
+}
+
+/** What the server writes down of its event loop when it is asked. */
+async function loopDelay(pid: number, file: string): Promise<{ longestMs: number; p99Ms: number }> {
+	process.kill(pid, 'SIGUSR2');
+	while (!existsSync(file)) await new Promise((resolve) => setTimeout(resolve, 50));
+	return JSON.parse(readFileSync(file, 'utf8'));
 }
 
 function say(what: string, value: number, beside: string): void {

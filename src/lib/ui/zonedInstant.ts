@@ -36,8 +36,13 @@ export function wallClock(instant: string | number, zone: string): string {
 	return new Date(ms + zoneOffsetMs(ms, zone)).toISOString().slice(0, 16);
 }
 
-function zoneOffsetMs(atMs: number, zone: string): number {
-	const parts = new Intl.DateTimeFormat('en-US', {
+/** one a zone: making it takes a hundred times as long as asking it */
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
+function clockOf(zone: string): Intl.DateTimeFormat {
+	const known = clocks.get(zone);
+	if (known) return known;
+	const clock = new Intl.DateTimeFormat('en-US', {
 		timeZone: zone,
 		hourCycle: 'h23',
 		year: 'numeric',
@@ -46,7 +51,13 @@ function zoneOffsetMs(atMs: number, zone: string): number {
 		hour: 'numeric',
 		minute: 'numeric',
 		second: 'numeric'
-	}).formatToParts(new Date(atMs));
+	});
+	clocks.set(zone, clock);
+	return clock;
+}
+
+function zoneOffsetMs(atMs: number, zone: string): number {
+	const parts = clockOf(zone).formatToParts(new Date(atMs));
 	const part = (type: string) => Number(parts.find((one) => one.type === type)?.value);
 	const shown = Date.UTC(
 		part('year'),

@@ -46,7 +46,7 @@ interface KeptFigure {
 const SHORTEST_PAUSE_MS = 5_000;
 const SHARE_OF_TIME = 10;
 /** so many stay read, because the next who asks is likely to ask for the same; others are bytes alone */
-const MOST_READ = 2;
+const MOST_READ = 4;
 
 /**
  * Gives pages their figures. Of few rides they are computed at once; of many in a child process, and while the queue
