@@ -36,7 +36,7 @@ export function wallClock(instant: string | number, zone: string): string {
 	return new Date(ms + zoneOffsetMs(ms, zone)).toISOString().slice(0, 16);
 }
 
-/** one a zone: making it takes a hundred times as long as asking it */
+/** one a zone: making it takes half a millisecond, asking it a sixteenth of that */
 const clocks = new Map<string, Intl.DateTimeFormat>();
 
 function clockOf(zone: string): Intl.DateTimeFormat {
