@@ -61,7 +61,7 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	const preload = pathToFileURL(join(project, 'tests/bench/loopDelay.mjs')).href;
 	const server = await startServer(data, {
 		NODE_OPTIONS: `--import ${preload}`,
-		LOOP_DELAY_FILE: delayFile
+		SLIP_LEDGER_LOOP_FILE: delayFile
 	});
 	const cookie = await chooseName(server.origin, 'Bench');
 	const pid = server.child.pid!;

@@ -1,5 +1,5 @@
 // Preloaded into a server that a bench watches (node --import): how long its event loop was held up since the first
-// SIGUSR2 is written into the file that LOOP_DELAY_FILE names at the second one.
+// SIGUSR2 is written into the file that SLIP_LEDGER_LOOP_FILE names at the second one.
 import { writeFileSync } from 'node:fs';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
 
@@ -14,6 +14,6 @@ if (process.argv[2] === 'serve') {
 		}
 		const ms = (value) => value / 1e6;
 		const figures = { longestMs: ms(delay.max), p99Ms: ms(delay.percentile(99)) };
-		writeFileSync(process.env.LOOP_DELAY_FILE, JSON.stringify(figures));
+		writeFileSync(process.env.SLIP_LEDGER_LOOP_FILE, JSON.stringify(figures));
 	});
 }

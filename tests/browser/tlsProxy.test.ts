@@ -20,7 +20,7 @@ describe('behind a proxy with a certificate', () => {
 	let address = '';
 
 	beforeAll(async () => {
-		proxy = await openTlsProxy(NAME, PROXY);
+		proxy = await openTlsProxy(PROXY);
 		address = `https://${NAME}:${proxy.port}`;
 		server = await openGuarded(['--address', address, '--proxy', PROXY]);
 		proxy.passTo(server.port);

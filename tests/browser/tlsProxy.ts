@@ -1,10 +1,7 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { createServer, type Server } from 'node:https';
 import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 
 /** A proxy that ends https, as the README asks of one. */
 export interface TlsProxy {
@@ -16,41 +13,17 @@ export interface TlsProxy {
 	close(): void;
 }
 
-/** A certificate for a name that lives for a day, with its key; made by openssl, which the test machine must have. */
-function selfMade(name: string): { cert: string; key: string } {
-	const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-tls-'));
-	try {
-		const [key, cert] = [join(folder, 'key.pem'), join(folder, 'cert.pem')];
-		execFileSync(
-			'openssl',
-			[
-				...[
-					'req',
-					'-x509',
-					'-newkey',
-					'ec',
-					'-pkeyopt',
-					'ec_paramgen_curve:prime256v1',
-					'-nodes',
-					'-days',
-					'1'
-				],
-				...['-subj', `/CN=${name}`, '-addext', `subjectAltName=DNS:${name}`, '-keyout', key, '-out', cert]
-			],
-			{ stdio: 'pipe' }
-		);
-		return { cert: readFileSync(cert, 'utf8'), key: readFileSync(key, 'utf8') };
-	} finally {
-		rmSync(folder, { recursive: true, force: true });
-	}
-}
+/** Signed by itself, for the name ledger.test and these tests alone: nobody trusts it, so its key is no secret. */
+const read = (name: string) => readFileSync(new URL(`./tls/${name}.pem`, import.meta.url), 'utf8');
 
 /**
- * @param name that people have in their address line
+ * Answers to https://ledger.test.
+ *
  * @param from address of this machine that its requests come from; no other is the proxy's
  */
-export async function openTlsProxy(name: string, from: string): Promise<TlsProxy> {
-	const { cert, key } = selfMade(name);
+export async function openTlsProxy(from: string): Promise<TlsProxy> {
+	const cert = read('certificate');
+	const key = read('key');
 	let target = 0;
 	const server: Server = createServer({ cert, key }, (asked, answer) => {
 		const onward = request(

@@ -23,7 +23,7 @@ const rate = (
 	decidedBy: 'single',
 	dispersion: 1,
 	assumesSingleEvents: true,
-	borrowed: false
+	borrowedFrom: null
 });
 const counted = (unreviewed: number, best: WidestRateView, worst: WidestRateView) => ({
 	confirmed: best.count,

@@ -113,7 +113,7 @@ describe('intervalWords', () => {
 			decidedBy: 'single',
 			dispersion: 1,
 			assumesSingleEvents: false,
-			borrowed: false,
+			borrowedFrom: null,
 			...change
 		},
 		wheels: Array.from({ length: wheels }, (_, id) => ({ id, name: `Wheel ${id}`, rate: null as never }))
@@ -133,7 +133,9 @@ describe('intervalWords', () => {
 		expect(intervalWords(rates({ decidedBy: 'bursts', dispersion: 2.4 }), formats)).toContain(
 			'bursts within rides: 2.4 times'
 		);
-		expect(intervalWords(rates({ borrowed: true, dispersion: 3 }), formats)).toContain("reference's rides");
+		expect(intervalWords(rates({ borrowedFrom: 'As delivered', dispersion: 3 }), formats)).toContain(
+			'the rides of As delivered'
+		);
 	});
 
 	it('says nothing of limits where nothing was observed', () => {

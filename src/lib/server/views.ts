@@ -39,8 +39,8 @@ export interface WidestRateView extends RateView {
 	dispersion: number;
 	/** too few slips to see whether they cluster, and nothing was borrowed */
 	assumesSingleEvents: boolean;
-	/** the dispersion of the reference build was taken for this one */
-	borrowed: boolean;
+	/** the build whose dispersion was taken for this one; null = its own */
+	borrowedFrom: string | null;
 }
 
 /** How the events of a build stand: the rate counts slips of the reference size on observed stretches. */

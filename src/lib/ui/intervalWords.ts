@@ -8,7 +8,8 @@ export interface IntervalFigures {
 		/** variance of the rides' counts / their mean, as used */
 		readonly dispersion: number;
 		readonly assumesSingleEvents: boolean;
-		readonly borrowed: boolean;
+		/** the build whose spread was taken */
+		readonly borrowedFrom: string | null;
 	};
 	readonly wheels: readonly unknown[];
 }
@@ -29,11 +30,11 @@ export function intervalWords({ pooled, wheels }: IntervalFigures, formats: Form
 }
 
 function clustering(
-	{ assumesSingleEvents, borrowed, decidedBy, dispersion }: IntervalFigures['pooled'],
+	{ assumesSingleEvents, borrowedFrom, decidedBy, dispersion }: IntervalFigures['pooled'],
 	formats: Formats
 ): string {
-	if (borrowed)
-		return `Too few slips to see whether they cluster: the spread of the reference's rides is taken (${formats.figure(dispersion)} times that of single slips).`;
+	if (borrowedFrom !== null)
+		return `Too few slips to see whether they cluster: the spread of the rides of ${borrowedFrom} is taken (${formats.figure(dispersion)} times that of single slips).`;
 	if (assumesSingleEvents) return 'The limits assume that slips do not cluster: there are too few to see.';
 	if (decidedBy === 'single') return 'The rides show no more scatter than slips that come singly.';
 	const what = decidedBy === 'bursts' ? 'slips that come in bursts within rides' : 'good and bad rides';

@@ -1,7 +1,8 @@
-import { borrowableDispersion } from '$lib/reliability/borrowableDispersion';
+import { listBuildRecords } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
 import { markedRides } from '../marks/markedRides';
+import { buildsBefore, firstLender, type Lender } from '../rates/lender';
 import { hasClock, type AgeClock } from './ageClocks';
 import { binWidthM } from './binWidth';
 import { ratesOverAge, ratesOverHours, ratesOverTorque, type BinnedRate, type Counting } from './binnedRates';
@@ -128,7 +129,9 @@ function compute(
 	const binM = binWidthM(Math.max(0, ...evidence.map(endOf)));
 	const [reference, ...others] = evidence;
 	const factors = policy.detection === 'corrected' ? factorsOf(ledger, evidence, policy.unit) : null;
-	const tolds = evidence.map((build) => toldOf(build, reference, policy, binM));
+	const tolds = evidence.map((build) =>
+		toldOf(build, lenderOf(ledger, build, reference, policy.unit), policy, binM)
+	);
 	return {
 		policy,
 		binM,
@@ -182,13 +185,12 @@ function factorsOf(ledger: Ledger, evidence: readonly BuildEvidence[], unit: Cou
 
 function toldOf(
 	build: BuildEvidence,
-	reference: BuildEvidence,
+	lender: Lender | undefined,
 	policy: ComparisonPolicy,
 	binM: number
 ): Omit<BuildTold, 'feltAndFound' | 'corrected' | 'hasClock'> {
 	const { unit } = policy;
 	const shown: Counting = { unit, unreviewed: policy.shown === 'found' ? 'slip' : 'none' };
-	const borrowed = build === reference ? undefined : dispersionOf(reference, unit);
 	return {
 		id: build.buildId,
 		name: build.build,
@@ -202,8 +204,8 @@ function toldOf(
 			(sum, { events }) => sum + events.filter(({ standing }) => standing === 'unreviewed').length,
 			0
 		),
-		worst: buildRates(build, { unit, unreviewed: 'slip' }, borrowed),
-		best: buildRates(build, { unit, unreviewed: 'none' }, borrowed),
+		worst: buildRates(build, { unit, unreviewed: 'slip' }, lender),
+		best: buildRates(build, { unit, unreviewed: 'none' }, lender),
 		overAge: ratesOverAge(build.rides, binM, shown),
 		overTorque: ratesOverTorque(build.rides, shown),
 		overHours: ratesOverHours(build.rides, shown),
@@ -215,9 +217,21 @@ function toldOf(
 	};
 }
 
-/** What a build with few slips may borrow: how far the reference's counts scatter, when it has slips enough. */
-function dispersionOf(reference: BuildEvidence, unit: CountedUnit): number | undefined {
-	return borrowableDispersion(unitsOf(reference.rides, { unit, unreviewed: 'slip' })) ?? undefined;
+/**
+ * From whom a build with few slips may borrow how far counts scatter: from the builds that it descends from, as on
+ * every page, else from the reference.
+ */
+function lenderOf(
+	ledger: Ledger,
+	build: BuildEvidence,
+	reference: BuildEvidence,
+	unit: CountedUnit
+): Lender | undefined {
+	const units = ({ rides }: BuildEvidence) => unitsOf(rides, { unit, unreviewed: 'slip' });
+	const before = buildsBefore(listBuildRecords(ledger), build.buildId);
+	const lender = firstLender(before, (one) => units(evidenceOfBuilds(ledger, [one])[0]));
+	if (lender || build === reference) return lender;
+	return firstLender([{ ...reference, name: reference.build }], units);
 }
 
 function endOf({ wheels }: BuildEvidence): number {

@@ -1,6 +1,7 @@
 import type { UnitCount } from '$lib/reliability/unitCounts';
 import { RATE_UNIT_M } from '../rates/countView';
 import { widestRate } from '../rates/widestRate';
+import type { Lender } from '../rates/lender';
 import type { WidestRateView } from '../views';
 import type { BuildEvidence, EvidenceRide } from './buildEvidence';
 import type { Counting } from './binnedRates';
@@ -25,11 +26,11 @@ export function unitsOf(rides: readonly EvidenceRide[], { unit, unreviewed }: Co
 /**
  * The rate of a build, pooled and wheel by wheel.
  *
- * @param borrowed dispersion of the build it is set against; undefined = nothing to borrow
+ * @param lender another build that shows how slips cluster; undefined = nothing to borrow
  */
-export function buildRates(evidence: BuildEvidence, counting: Counting, borrowed?: number): BuildRates {
+export function buildRates(evidence: BuildEvidence, counting: Counting, lender?: Lender): BuildRates {
 	return {
-		pooled: widestRate(unitsOf(evidence.rides, counting), borrowed),
+		pooled: widestRate(unitsOf(evidence.rides, counting), lender),
 		wheels: evidence.wheels
 			.filter(({ id }) => evidence.rides.some(({ wheelId }) => wheelId === id))
 			.map(({ id, name }) => ({
@@ -40,7 +41,7 @@ export function buildRates(evidence: BuildEvidence, counting: Counting, borrowed
 						evidence.rides.filter(({ wheelId }) => wheelId === id),
 						counting
 					),
-					borrowed
+					lender
 				)
 			}))
 	};

@@ -1,6 +1,8 @@
 import { poissonRateLimits } from '$lib/reliability/poissonRateLimits';
+import type { UnitCount } from '$lib/reliability/unitCounts';
 import type { CountView, RateView } from '../views';
 import type { EventTally } from './eventTallies';
+import type { Lender } from './lender';
 import { widestRate } from './widestRate';
 
 export const CONFIDENCE = 0.95;
@@ -19,16 +21,12 @@ export interface CountedRide {
  * or a slip (worst case), each with the interval that allows for bursts within rides.
  *
  * @param rides those that count
+ * @param lender the build before this one that shows how slips cluster
  */
-export function countView(rides: readonly CountedRide[]): CountView {
+export function countView(rides: readonly CountedRide[], lender?: Lender): CountView {
 	const sum = (pick: (tally: EventTally) => number) =>
 		rides.reduce((total, { tally }) => total + pick(tally), 0);
-	const rate = (count: (tally: EventTally) => number) =>
-		widestRate(
-			rides
-				.filter(({ observedM }) => observedM > 0)
-				.map(({ tally, observedM }) => ({ count: count(tally), exposure: observedM / RATE_UNIT_M }))
-		);
+	const rate = (count: (tally: EventTally) => number) => widestRate(unitsOfTallies(rides, count), lender);
 	return {
 		confirmed: sum((tally) => tally.confirmed),
 		unreviewed: sum((tally) => tally.unreviewed),
@@ -37,6 +35,16 @@ export function countView(rides: readonly CountedRide[]): CountView {
 		bestCase: rate((tally) => tally.confirmed),
 		worstCase: rate((tally) => tally.confirmed + tally.unreviewed)
 	};
+}
+
+/** Counts and observed distance of each ride, in the unit of rates. */
+export function unitsOfTallies(
+	rides: readonly CountedRide[],
+	count: (tally: EventTally) => number
+): UnitCount[] {
+	return rides
+		.filter(({ observedM }) => observedM > 0)
+		.map(({ tally, observedM }) => ({ count: count(tally), exposure: observedM / RATE_UNIT_M }));
 }
 
 /** A count over observed metres with its exact limits, per 100 km. */

@@ -8,8 +8,8 @@ import { remember } from '../ledger/remember';
 import { evidenceParts, partTallies, type EvidencePart } from '../rides/evidenceParts';
 import type { RideFacts } from '../rides/rideFacts';
 import type { BuildRow } from '../views';
-import { countView } from './countView';
-import type { EventTally } from './eventTallies';
+import { countView, unitsOfTallies, type CountedRide } from './countView';
+import { buildsBefore, firstLender, type Lender } from './lender';
 
 /** Each build with its distances and its counted slips, in the order in which the builds were made. */
 export function programmeRows(ledger: Ledger): readonly BuildRow[] {
@@ -21,14 +21,26 @@ export function buildRows(ledger: Ledger, facts: readonly EvidencePart[]): Build
 	const periods = listPeriods(ledger);
 	const wheels = listWheelRecords(ledger);
 	const incidents = incidentCounts(ledger);
-	return listBuildRecords(ledger).map((build) => {
-		const rides = facts.filter((ride) => countsFor(ride, build.id));
+	const builds = listBuildRecords(ledger);
+	const ridesOf = new Map(builds.map(({ id }) => [id, facts.filter((ride) => countsFor(ride, id))]));
+	const counted = new Map(
+		builds.map(({ id }): [number, CountedRide[]] => {
+			const rides = ridesOf.get(id)!;
+			const tallies = partTallies(ledger, rides);
+			return [id, rides.map(({ observedM }, place) => ({ tally: tallies[place], observedM }))];
+		})
+	);
+	return builds.map((build) => {
+		const rides = ridesOf.get(build.id)!;
 		const wheelIds = wheelsOf(build, periods, rides);
 		return toRow(
 			build,
 			wheels.filter(({ id }) => wheelIds.has(id)),
 			rides,
-			partTallies(ledger, rides),
+			counted.get(build.id)!,
+			firstLender(buildsBefore(builds, build.id), ({ id }) =>
+				unitsOfTallies(counted.get(id)!, ({ confirmed, unreviewed }) => confirmed + unreviewed)
+			),
 			incidents.get(build.id) ?? NO_INCIDENTS
 		);
 	});
@@ -54,7 +66,8 @@ function toRow(
 	build: BuildRecord,
 	wheels: readonly { id: number; name: string }[],
 	rides: readonly RideFacts[],
-	tallies: readonly EventTally[],
+	counted: readonly CountedRide[],
+	lender: Lender | undefined,
 	incidents: IncidentCounts
 ): BuildRow {
 	const sum = (pick: (ride: RideFacts) => number) => rides.reduce((total, ride) => total + pick(ride), 0);
@@ -69,7 +82,7 @@ function toRow(
 		totalM: sum((ride) => ride.totalM),
 		observedM,
 		drivenM: sum((ride) => ride.drivenM),
-		counted: countView(rides.map((ride, place) => ({ tally: tallies[place], observedM: ride.observedM }))),
+		counted: countView(counted, lender),
 		incidents,
 		example: build.example === 1
 	};

@@ -2,15 +2,16 @@ import type { UnitCount } from '$lib/reliability/unitCounts';
 import { widestRateInterval } from '$lib/reliability/widestRateInterval';
 import type { WidestRateView } from '../views';
 import { CONFIDENCE, RATE_UNIT_M } from './countView';
+import type { Lender } from './lender';
 
 /**
  * A rate with THE interval: at each end the wider one of the exact limits and those that allow for bursts.
  *
  * @param units counts and exposures of rides, in units of 100 observed km
- * @param borrowed dispersion of the build that this one is set against; undefined = nothing to borrow
+ * @param lender the build before this one that shows how slips cluster; undefined = nothing to borrow
  */
-export function widestRate(units: readonly UnitCount[], borrowed?: number): WidestRateView {
-	const widest = widestRateInterval(units, CONFIDENCE, borrowed);
+export function widestRate(units: readonly UnitCount[], lender?: Lender): WidestRateView {
+	const widest = widestRateInterval(units, CONFIDENCE, lender?.dispersion);
 	return {
 		count: widest.count,
 		observedM: widest.exposure * RATE_UNIT_M,
@@ -22,6 +23,7 @@ export function widestRate(units: readonly UnitCount[], borrowed?: number): Wide
 		decidedBy: widest.decidedBy,
 		dispersion: widest.usedDispersion,
 		assumesSingleEvents: widest.assumesSingleEvents,
-		borrowed: borrowed !== undefined && widest.usedDispersion === borrowed && borrowed > 1
+		borrowedFrom:
+			lender && lender.dispersion > 1 && widest.usedDispersion === lender.dispersion ? lender.name : null
 	};
 }
