@@ -49,9 +49,7 @@ export function rideStanding(facts: StandingFacts): Standing {
 	if (facts.parts.some(({ amount }) => amount === null))
 		return standing('left out', 'it is split, and its parts have not been measured by this analysis yet');
 	const build = facts.parts.length > 0 ? partQuestions(facts.parts) : buildQuestions(facts.build);
-	const clock = facts.clockOdd
-		? ["The recording's clock looks wrong: when did the ride begin?"]
-		: [];
+	const clock = facts.clockOdd ? ["The recording's clock looks wrong: when did the ride begin?"] : [];
 	const needs = [...clock, ...(twin ? [twinQuestion(twin.fileName)] : []), ...build];
 	if (needs.length > 0) return { state: 'needs an answer', reason: null, needs };
 	return { state: 'counted', reason: null, needs };
