@@ -68,6 +68,10 @@ const NOBODY_READS = ['/come', '/health.json', '/ready.json', '/set-password', '
 const NOBODY_WRITES = ['/come', '/set-password', '/sign-in', '/sign-out'];
 const OWNERS_ALONE = ['/access', '/people/[id]/erasure', '/welcome'];
 
+/** what programs and people are told whose role does not allow it */
+const REFUSALS =
+	/Your role does not allow|Only an owner of this ledger may open|This page is for the workshop/;
+
 describe('a server that others reach', () => {
 	let server: GuardedServer;
 	const cookies: Partial<Record<Who, string>> = {};
@@ -134,7 +138,7 @@ describe('a server that others reach', () => {
 	/** what the server did with a request, as far as access goes */
 	function answered({ status, headers, body }: Answer): 'in' | 'sign in' | 'no' {
 		if (status === 401 || String(headers.location ?? '').startsWith('/sign-in')) return 'sign in';
-		return status === 403 && /Your role does not allow/.test(body) ? 'no' : 'in';
+		return status === 403 && REFUSALS.test(body) ? 'no' : 'in';
 	}
 	const pathOf = (route: string) =>
 		route
