@@ -55,8 +55,9 @@ describe('the two ends: an empty ledger, and names of sixty letters', () => {
 		const { page } = desk;
 		await page.goto('/first-look');
 		await page.getByRole('main').getByRole('link', { name: 'To the settings' }).click();
+		await page.waitForURL('**/settings**');
 		await page.getByRole('heading', { name: 'Example workshop' }).waitFor();
-		expect(await page.getByRole('button', { name: 'Set up the example' }).count()).toBe(1);
+		await page.getByRole('button', { name: 'Set up the example' }).waitFor();
 	});
 
 	it('keeps the foot of a page at the foot of the window, however little the page holds', async () => {
