@@ -97,6 +97,8 @@ export function send(
 				host: to.host ?? '127.0.0.1',
 				port: to.port,
 				localAddress: to.from,
+				// a connection of its own: one that is kept may be closed by the server just then
+				agent: false,
 				path,
 				method: options.method ?? 'GET',
 				headers: options.headers

@@ -49,7 +49,7 @@ function ask(
 	const headers = { origin, ...(options.anonymous ? {} : { cookie }), ...options.headers };
 	return new Promise((resolve, reject) => {
 		const asked = request(
-			{ host: '127.0.0.1', port, method, path, headers, agent: options.agent },
+			{ host: '127.0.0.1', port, method, path, headers, agent: options.agent ?? false },
 			(response) => {
 				const pieces: Buffer[] = [];
 				response.on('data', (piece: Buffer) => pieces.push(piece));
