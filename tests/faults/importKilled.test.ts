@@ -128,8 +128,10 @@ describe('an import that is killed', () => {
 			clearTimeout(timer);
 		}
 		const ledger = open(folder);
-		// three kills while a file is being read make it "failed": it is kept and can be tried again
-		ledger.database.exec("UPDATE import SET stage = 'waiting', attempts = 0 WHERE stage = 'failed'");
+		// three kills while a file is being read make it "failed", now or at the next look: it is kept and can be tried again
+		ledger.database.exec(
+			"UPDATE import SET stage = 'waiting', attempts = 0, owner = NULL WHERE stage IN ('failed', 'analysing')"
+		);
 		const last = await start(build, 'import', args).ended;
 		expect(last.code).toBe(0);
 		expect(contents(ledger)).toEqual(undisturbed);

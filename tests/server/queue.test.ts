@@ -80,6 +80,13 @@ describe('the runner lease', () => {
 	});
 });
 
+function giveUp({ ledger, holder }: ReturnType<typeof freshLedger>, importId: number): void {
+	while (findImport(ledger, importId)?.stage !== 'failed') {
+		expect(takeNextImport(ledger, newHolder())?.id).toBe(importId);
+		requeueAbandoned(ledger, holder);
+	}
+}
+
 function startOf(pid: number): string {
 	if (process.platform !== 'linux') return '';
 	const stat = readFileSync(`/proc/${pid}/stat`, 'latin1');
@@ -93,6 +100,19 @@ describe('the import queue', () => {
 		expect(takeNextImport(test.ledger, test.holder)?.id).toBe(ids[0]);
 		expect(takeNextImport(test.ledger, test.holder)?.id).toBe(ids[1]);
 		expect(takeNextImport(test.ledger, test.holder)).toBeNull();
+	});
+
+	it('does not give out a content while the same content is being read', async () => {
+		const test = freshLedger();
+		const first = await storeSomething(test, { content: 'the same ride' });
+		giveUp(test, first);
+		const second = await storeSomething(test, { content: 'the same ride' });
+		retryImport(test.ledger, test.actor, first);
+		const queued = takeNextImport(test.ledger, test.holder)!;
+		expect(queued.id).toBe(first);
+		expect(takeNextImport(test.ledger, test.holder)).toBeNull();
+		saveImport(test.ledger, test.holder, queued, analysedFile());
+		expect(findImport(test.ledger, second)?.stage).toBe('already in the ledger');
 	});
 
 	it('puts what a runner left behind back, and gives a file up that broke off too often', async () => {

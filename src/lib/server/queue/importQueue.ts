@@ -24,11 +24,15 @@ export interface QueuedImport {
 	readonly hints: string;
 }
 
-/** The oldest waiting import, now marked as being analysed by this runner; null when none waits. */
+/**
+ * The oldest waiting import, now marked as being analysed by this runner; null when none waits. A content
+ * that is being read already is not given out again: what comes of it settles all its imports.
+ */
 export function takeNextImport(ledger: Ledger, holder: LeaseHolder): QueuedImport | null {
 	const take = ledger.database.prepare<[string, number], QueuedImport>(
 		`UPDATE import SET stage = 'analysing', owner = ?, attempts = attempts + 1, changed_ms = ?
-		WHERE id = (SELECT id FROM import WHERE stage = 'waiting' ORDER BY id LIMIT 1)
+		WHERE id = (SELECT w.id FROM import w WHERE w.stage = 'waiting' AND NOT EXISTS
+			(SELECT 1 FROM import r WHERE r.sha256 = w.sha256 AND r.stage = 'analysing') ORDER BY w.id LIMIT 1)
 		RETURNING id, file_name AS fileName, sha256, attempts, owner, hints`
 	);
 	return writeUnsynced(ledger, () => take.get(holder.owner, ledger.now())) ?? null;
