@@ -7,6 +7,7 @@ import { fixedPlanState } from '$lib/release/fixedPlanState';
 import { hardTorqueState } from '$lib/release/hardTorqueState';
 import { incidentsState } from '$lib/release/incidentsState';
 import { lastThirdState } from '$lib/release/lastThirdState';
+import { notFoundState } from '$lib/release/notFoundState';
 import { reviewState } from '$lib/release/reviewState';
 import { ridersState } from '$lib/release/ridersState';
 import { stopRuleState } from '$lib/release/stopRuleState';
@@ -98,6 +99,41 @@ test('A last third too short to say is not one that holds', () => {
 		'holds'
 	);
 	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 0 } }, WORDS).state).toBe('not yet');
+});
+
+test('Slips that the rides would not have shown are added before the rate is kept', () => {
+	// no slip on 4,800 km bounds the rate at 2.996 / 4.8 = 0.624 per 1000 km
+	const at = (upper: number, rateAtMostPerThousandKm = 2) =>
+		notFoundState(
+			{ ...CRITERIA, rateAtMostPerThousandKm },
+			{ ...GOOD, notFound: { ridesWaiting: 0, factor: { upper, put: 400, found: 340 } } },
+			WORDS
+		);
+	expect(at(1.25)).toMatchObject({
+		state: 'holds',
+		sentence: expect.stringContaining(
+			'340 were found again, so that one found may stand for 1.3: at most 0.78'
+		)
+	});
+	expect(at(3.2).state).toBe('holds');
+	expect(at(3.21).state).toBe('not yet');
+	// just kept as found; at 1.25 times it takes a quarter more: 4,800 x (0.7801 / 0.6242 - 1)
+	expect(at(1.25, 0.6242)).toMatchObject({
+		state: 'not yet',
+		stillTakes: expect.stringMatching(/^About 1199 km/)
+	});
+	expect(at(1, 0.6242).state).toBe('holds');
+});
+
+test('As long as it is not known how many are found again, nothing holds', () => {
+	const at = (notFound: (typeof GOOD)['notFound']) => notFoundState(CRITERIA, { ...GOOD, notFound }, WORDS);
+	expect(at({ ridesWaiting: 0, factor: null }).state).toBe('not yet');
+	expect(at({ ridesWaiting: 1, factor: GOOD.notFound.factor })).toMatchObject({
+		state: 'not yet',
+		sentence: expect.stringContaining('still being put into 1 ride')
+	});
+	const unridden = notFoundState(CRITERIA, { ...GOOD, wheels: [] }, WORDS);
+	expect(unridden).toMatchObject({ state: 'not yet', sentence: expect.stringContaining('no bound') });
 });
 
 test('Wear may not be able to reach its limit within the planned life, and few points cannot tell', () => {

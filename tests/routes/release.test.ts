@@ -7,7 +7,12 @@ import { criteriaWords } from '../../src/routes/builds/[id]/release/criteriaWord
 import { CRITERIA } from '../release/testWords';
 
 const NOTHING = { ratePerThousandKm: null, confidencePercent: null, slipsAllowed: null, wheels: null };
-const PLANNER = plannerView(NOTHING, { observedMPerWeek: 0, observedShare: 0, wheels: 0 });
+const PLANNER = plannerView(NOTHING, {
+	observedMPerWeek: 0,
+	observedShare: 0,
+	slipsBehindOne: null,
+	wheels: 0
+});
 const SEQUENTIAL: ReleaseCriteria = {
 	...CRITERIA,
 	plan: { kind: 'sequential', goodPerThousandKm: 0.5, riskOfFailingGood: 0.1, longestObservedM: 4_500_000 },

@@ -57,6 +57,18 @@ export interface TestEvidence {
 	readonly confirmedAtObservedM: readonly number[];
 	/** the last third of the observed distance of these rides */
 	readonly lastThird: { readonly slips: number; readonly observedM: number };
+	/** how many slips the recordings of these rides would not have shown */
+	readonly notFound: {
+		/** rides into which slips are still to be put */
+		readonly ridesWaiting: number;
+		/** null = too few were put in to tell */
+		readonly factor: {
+			/** so many slips, at least 1, may stand for one that was found: upper 95 % limit */
+			readonly upper: number;
+			readonly put: number;
+			readonly found: number;
+		} | null;
+	};
 	/** null = the reference build has nothing to compare with */
 	readonly expected: {
 		readonly ratioUpper: number;
@@ -97,6 +109,7 @@ export const CRITERION_NAMES = [
 	'hard torque',
 	'wet and dry',
 	'last third',
+	'slips not found',
 	'wear',
 	'design',
 	'bench check',

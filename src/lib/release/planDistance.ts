@@ -14,12 +14,16 @@ export interface PlanQuestion {
 	readonly observedMPerWeek: number;
 	/** observed metres / ridden metres; 0 = not known */
 	readonly observedShare: number;
+	/** so many slips may stand for one that is found, at least 1; null = not known */
+	readonly slipsBehindOne: number | null;
 }
 
 /** What a fixed plan takes and how often it decides wrongly. */
 export interface PlanAnswer {
 	readonly observedM: number;
 	readonly observedMPerWheel: number;
+	/** to keep the rate also with the slips that are not found; null while their share is not known */
+	readonly observedMWithNotFound: number | null;
 	/** ridden metres for it; null while the observed share is not known */
 	readonly riddenM: number | null;
 	/** null while the pace is not known */
@@ -45,6 +49,7 @@ export function planDistance(question: PlanQuestion): PlanAnswer {
 	return {
 		observedM,
 		observedMPerWheel: observedM / wheels,
+		observedMWithNotFound: question.slipsBehindOne === null ? null : observedM * question.slipsBehindOne,
 		riddenM: question.observedShare > 0 ? observedM / question.observedShare : null,
 		weeks: question.observedMPerWeek > 0 ? observedM / question.observedMPerWeek : null,
 		passes: TIMES.map((timesTheRate) => ({

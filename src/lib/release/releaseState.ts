@@ -7,6 +7,7 @@ import { fixedPlanState } from './fixedPlanState';
 import { hardTorqueState } from './hardTorqueState';
 import { incidentsState } from './incidentsState';
 import { lastThirdState } from './lastThirdState';
+import { notFoundState } from './notFoundState';
 import { reviewState } from './reviewState';
 import { ridersState } from './ridersState';
 import { sequentialPlanState } from './sequentialPlanState';
@@ -43,6 +44,7 @@ export function releaseState(
 		hardTorqueState(criteria, evidence, words),
 		wetAndDryState(criteria, evidence, words),
 		lastThirdState(criteria, evidence, words),
+		notFoundState(criteria, evidence, words),
 		wearState(criteria, evidence, words),
 		designState(evidence),
 		benchCheckState(evidence),

@@ -1,8 +1,7 @@
+import { RATE, OBSERVED, RATE_WORDS } from './wordsOfRates';
 import type { Word, WordLink } from './words';
 
-const RATE: WordLink = { href: '/method#rate', name: 'How rates and limits are made' };
 const FOUND: WordLink = { href: '/method#found', name: 'How a slip is found' };
-const OBSERVED: WordLink = { href: '/method#reference', name: 'How observed distance is decided' };
 const CANNOT: WordLink = { href: '/method#one-second', name: 'What a ride cannot show' };
 
 /** Every word that pages use and that a newcomer may ask about; the key is its anchor on /words. */
@@ -178,71 +177,7 @@ export const WORDS = {
 		group: 'Kilometres',
 		says: 'The first kilometres, in which surfaces settle. Wear is drawn from there on.'
 	},
-	rate: {
-		word: 'Slips per 100 observed km',
-		group: 'How often, and how sure',
-		says: 'Slips of at least the reference size that began on observed stretches, divided by the observed kilometres.',
-		madeOf: 'Read it with its limits. It is per observed kilometre, not per kilometre.',
-		more: RATE
-	},
-	limits: {
-		word: '95 % limits',
-		group: 'How often, and how sure',
-		says: 'The rates that these rides allow. Made this way again and again, such limits hold the true rate in at least 95 of 100 programmes.',
-		madeOf: 'At each end the wider of the exact limits for single slips and of limits that allow for bursts.',
-		source: 'Garwood 1936; Fay and Feuer 1997',
-		more: RATE
-	},
-	'upper-limit': {
-		word: 'None found',
-		group: 'How often, and how sure',
-		says: 'Nothing found is never "no slips will happen". The upper limit says how often it may slip and still show nothing on so many kilometres: 300 observed km without a slip leave 10 per 1000 km possible.',
-		madeOf: 'One-sided, 95 %: 3.0 events / observed km.',
-		source: 'Garwood 1936',
-		more: RATE
-	},
-	unreviewed: {
-		word: 'Best case, worst case',
-		group: 'How often, and how sure',
-		says: 'While events wait for a verdict two rates stand side by side: as if only the confirmed counted, and as if all did. In a comparison an event that waits counts against the new build and not against the old one.'
-	},
-	'false-alarms': {
-		word: 'False alarms',
-		group: 'How often, and how sure',
-		says: 'What the tool finds on wheels that are known to be good, per 1000 observed km. It stands beside every low rate, because it pulls any comparison towards "no difference".'
-	},
-	bursts: {
-		word: 'Bursts',
-		group: 'How often, and how sure',
-		says: 'Slips that come several on one ride. They say less than as many slips on as many rides, so limits are wider. With few slips it cannot be seen, and the page says that it is assumed.',
-		source: 'Fay and Feuer 1997; McCullagh and Nelder 1989',
-		more: RATE
-	},
-	'slips-by-age': {
-		word: 'Slips a wheel by age',
-		group: 'How often, and how sure',
-		says: 'How many slips a wheel had on average by each age, over the wheels that were watched there. A straight line is a steady rate, a bend upwards is wear.',
-		source: 'Nelson 1995'
-	},
-	trend: {
-		word: 'Worse, steady, better',
-		group: 'How often, and how sure',
-		says: 'Whether slips come more often with distance. "Too few to say" is an answer of its own and does not mean steady.',
-		madeOf: 'The shape of a power law over the watched kilometres, with limits.',
-		source: 'IEC 61710; Crow 1975'
-	},
-	expected: {
-		word: 'Counted against expected',
-		group: 'How often, and how sure',
-		says: 'Slips of the new build against those that the old one would have had on the same kilometres, at the same hub torque and age. Below 1 is better. Kilometres that the old build never rode cannot be compared, and their share is told.',
-		source: 'Fay 1999'
-	},
-	'two-lists': {
-		word: 'Felt and found',
-		group: 'How often, and how sure',
-		says: 'Two lists of the same slips: what riders marked and what the tool found. From how many are on both, an estimate of how many happened. Felt slips are large, so it is a lower bound.',
-		source: 'Chapman 1951'
-	},
+	...RATE_WORDS,
 	build: {
 		word: 'Build',
 		group: 'The way to a decision',

@@ -3,6 +3,9 @@ import { createBuild, fitBuild, recordVerdict, rideView } from '$lib/server';
 import { releaseView, recordToSign } from '$lib/server/release/releaseView';
 import { setReleaseCriteria } from '$lib/server/release/releaseCriteria';
 import { listDecisions, sealRecord, signDecision } from '$lib/server/release/releaseDecisions';
+import { nextInsertion, saveInsertion } from '$lib/server/queue/insertionQueue';
+import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
+import type { InsertionResult } from '$lib/slip/insertionTest';
 import { slipPath } from '$lib/server/release/slipPath';
 import { CRITERIA, WORDS } from '../../release/testWords';
 import { exposed, ride, slip } from '../evidence/rides';
@@ -69,6 +72,47 @@ test('An event counts as a slip until it is reviewed, and a rejected one leaves 
 	expect(standing().evidence).toMatchObject({ confirmed: 0, unreviewed: 0, slipsAtObservedM: [] });
 	expect(standing().recordSha256).not.toBe(before.recordSha256);
 });
+
+test('A release waits until it is known how many slips its rides would not have shown, and counts them in', async () => {
+	const { ledger, holder, buildId, after } = await programme();
+	const notFound = () => releaseView(ledger, buildId, WORDS).standing!.evidence.notFound;
+	expect(notFound()).toEqual({ ridesWaiting: 0, factor: null });
+	const rideId = await after(1);
+	expect(notFound()).toEqual({ ridesWaiting: 1, factor: null });
+	const before = releaseView(ledger, buildId, WORDS).standing!.recordSha256;
+	for (let waits = nextInsertion(ledger, []); waits; waits = nextInsertion(ledger, []))
+		saveInsertion(ledger, holder, waits, insertionOf(waits.rideId === rideId ? 60 : 0));
+	const { ridesWaiting, factor } = notFound();
+	expect(ridesWaiting).toBe(0);
+	expect(factor).toMatchObject({ put: 80, found: 60 });
+	// 80 put in at one place of one ride, three of four found: 1.33 stand for one, up to 1.5 by 1.96 standard errors
+	expect(factor!.upper).toBeGreaterThan(80 / 60);
+	expect(factor!.upper).toBeLessThan(1.6);
+	expect(releaseView(ledger, buildId, WORDS).standing!.recordSha256).not.toBe(before);
+});
+
+/** 80 slips of the reference size put into observed stretches at 40 Nm, so many of them found */
+function insertionOf(found: number): InsertionResult {
+	const tally = {
+		sizeCrankDeg: 90,
+		place: 'steady' as const,
+		torqueFromNm: 40,
+		observed: true,
+		put: 80,
+		found
+	};
+	return {
+		analysisVersion: ANALYSIS_VERSION,
+		seed: 7,
+		passes: 3,
+		put: 80,
+		found,
+		observedChangeM: 0,
+		notRun: null,
+		tallies: [tally],
+		probes: []
+	};
+}
 
 test('What is signed is what was shown; what changed meanwhile stops the signature', async () => {
 	const { ledger, actor, buildId, after } = await programme();

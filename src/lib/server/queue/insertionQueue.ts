@@ -26,6 +26,15 @@ type InsertionRow = Omit<Insertion, 'bike' | 'columns' | 'seed'> & {
 	columns: string | null;
 };
 
+/** a ride that stands and into which slips are still to be put: result s, ride r, test t, attempts a */
+const WAITING = `FROM result s JOIN ride r ON r.id = s.ride_id
+	LEFT JOIN result_detail d ON d.ride_id = s.ride_id AND d.version = s.version
+	LEFT JOIN insertion_test t ON t.ride_id = s.ride_id AND t.version = s.version
+	LEFT JOIN insertion_attempt a ON a.ride_id = s.ride_id AND a.version = s.version
+	WHERE s.version = @version AND t.ride_id IS NULL AND r.withdrawn_ms IS NULL
+		AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)
+		AND a.failure IS NULL AND coalesce(a.attempts, 0) < @most`;
+
 /**
  * The oldest ride with a result of this program's version that was not put to the test yet; null = none.
  *
@@ -36,14 +45,7 @@ export function nextInsertion(ledger: Ledger, busy: Iterable<number>): Insertion
 		.prepare<[object], InsertionRow>(
 			`SELECT r.id AS rideId, r.sha256, r.file_name AS fileName, s.bike_facts AS facts,
 				json_extract(d.detail, '$.bike') AS bike, json_extract(d.detail, '$.columns') AS columns
-			FROM result s JOIN ride r ON r.id = s.ride_id
-			LEFT JOIN result_detail d ON d.ride_id = s.ride_id AND d.version = s.version
-			LEFT JOIN insertion_test t ON t.ride_id = s.ride_id AND t.version = s.version
-			LEFT JOIN insertion_attempt a ON a.ride_id = s.ride_id AND a.version = s.version
-			WHERE s.version = @version AND t.ride_id IS NULL AND r.withdrawn_ms IS NULL
-				AND r.sha256 NOT IN (SELECT sha256 FROM erased_source)
-				AND a.failure IS NULL AND coalesce(a.attempts, 0) < @most
-				AND r.id NOT IN (SELECT value FROM json_each(@busy))
+			${WAITING} AND r.id NOT IN (SELECT value FROM json_each(@busy))
 			ORDER BY r.id LIMIT 1`
 		)
 		.get({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS, busy: JSON.stringify([...busy]) });
@@ -54,6 +56,16 @@ export function nextInsertion(ledger: Ledger, busy: Iterable<number>): Insertion
 		columns: row.columns ? (JSON.parse(row.columns) as ColumnMapping) : null,
 		seed: seedOf(row.sha256)
 	};
+}
+
+/** Into how many of these rides slips are still to be put. */
+export function countWaitingInsertions(ledger: Ledger, rideIds: readonly number[]): number {
+	return ledger.database
+		.prepare<[object], number>(
+			`SELECT count(*) ${WAITING} AND r.id IN (SELECT value FROM json_each(@rideIds))`
+		)
+		.pluck()
+		.get({ version: ANALYSIS_VERSION, most: MOST_ATTEMPTS, rideIds: JSON.stringify(rideIds) })!;
 }
 
 /** The same file always gets the same slips. */

@@ -24,7 +24,8 @@ export function plannerView(asked: PlannerInput, pace: Pace): PlannerView {
 		slipsAllowed: Math.round(within(asked.slipsAllowed, 0, 100, 0)),
 		wheels: Math.round(within(asked.wheels, 1, 1000, Math.max(1, pace.wheels))),
 		observedMPerWeek: pace.observedMPerWeek,
-		observedShare: pace.observedShare
+		observedShare: pace.observedShare,
+		slipsBehindOne: pace.slipsBehindOne
 	};
 	return { question, answer: planDistance(question) };
 }

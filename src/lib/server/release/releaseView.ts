@@ -9,6 +9,7 @@ import { currentVersion } from '../queue/analysisVersions';
 import { listCriteria, type CriteriaVersion } from './releaseCriteria';
 import { listDecisions, sealRecord, type ReleaseDecision } from './releaseDecisions';
 import { besideRides, releaseRecord } from './releaseRecord';
+import { notFoundOf } from './notFoundOf';
 import { testEvidence } from './testEvidence';
 
 /** How a build stands against its criteria, everything that was decided about it, and what there is to plan with. */
@@ -41,6 +42,8 @@ export interface Pace {
 	/** 0 = not known */
 	readonly observedMPerWeek: number;
 	readonly observedShare: number;
+	/** so many slips may stand for one found, upper limit; null = not known */
+	readonly slipsBehindOne: number | null;
 	readonly wheels: number;
 }
 
@@ -192,6 +195,7 @@ function paceOf(ledger: Ledger, build: { id: number; name: string }): Pace {
 	return {
 		observedMPerWeek: spanMs > 0 ? observedM / Math.max(1, spanMs / WEEK_MS) : 0,
 		observedShare: totalM > 0 ? observedM / totalM : 0,
+		slipsBehindOne: notFoundOf(ledger, rides).factor?.upper ?? null,
 		wheels: wheels.length
 	};
 }

@@ -11,6 +11,7 @@ import { buildSheetGaps } from './buildSheetGaps';
 import { designOfBuild } from './designOfBuild';
 import { largestConfirmed } from './largestConfirmed';
 import type { CriteriaVersion } from './releaseCriteria';
+import { notFoundOf } from './notFoundOf';
 import { slipPath } from './slipPath';
 import { wearOfBuild } from './wearOfBuild';
 
@@ -68,6 +69,7 @@ function riddenEvidence(
 		slipsAtObservedM: path.slipsAtM,
 		confirmedAtObservedM: path.confirmedAtM,
 		lastThird: lastThirdOf(path.slipsAtM, path.observedM),
+		notFound: notFoundOf(ledger, rides),
 		expected: reference && expectedOf(rides, evidenceOfBuilds(ledger, [reference])[0]),
 		observedMAboveHardTorque: sum((ride) => aboveTorque(ride, criteria)),
 		observedMWet: sum((ride) => (ride.wet === true ? ride.observedM : 0)),

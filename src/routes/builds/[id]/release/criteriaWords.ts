@@ -29,6 +29,6 @@ export function criteriaWords(
 		`At least ${counted(criteria.riders, 'rider', 'riders')}.`,
 		`${formats.km(criteria.observedMAboveHardTorque)} observed above ${formats.number(criteria.hardTorqueNm)} Nm at the hub; ${formats.km(criteria.observedMWet)} wet, ${formats.km(criteria.observedMDry)} dry.`,
 		...optional.filter((line) => line !== null),
-		'The last third of the distance keeps the rate by itself; the design is frozen, of parts as produced; a bench check, every event reviewed, every rider mark answered, no open incident, a complete build sheet.'
+		'The last third of the distance keeps the rate by itself, and the whole keeps it also with the slips that these rides would not have shown; the design is frozen, of parts as produced; a bench check, every event reviewed, every rider mark answered, no open incident, a complete build sheet.'
 	];
 }
