@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { FEATURE_NAMES } from '$lib/slip/candidateFeatures';
 import observed from '$lib/slip/model/observed.json';
 import scorer from '$lib/slip/model/scorer.json';
+import { FeatureColumns } from '$lib/slip/model/featureColumns';
 import { treeLogOdds, type TreeModel } from '$lib/slip/model/treeModel';
 import { treeLogOddsOfSeconds } from '$lib/slip/model/treeLogOddsOfSeconds';
 import { treesMayReach } from '$lib/slip/model/treesMayReach';
@@ -45,30 +46,55 @@ describe('treeLogOddsOfSeconds', () => {
 	});
 });
 
+describe('treeLogOdds of the first features alone', () => {
+	it('is the most that any values of the others bring', () => {
+		expect(treeLogOdds(model, [6])).toBe(2);
+		expect(treeLogOdds(model, [4])).toBe(-0.5);
+		expect(treeLogOdds(model, [])).toBe(2);
+	});
+});
+
 describe('treesMayReach', () => {
+	const reachedBy = (trees: TreeModel, rows: readonly number[][], logOdds: number) => {
+		const known = new FeatureColumns(rows[0].length, rows.length);
+		for (const row of rows) known.add(row);
+		return treesMayReach(trees, known, logOdds);
+	};
+
 	it('leaves a row out only where no value of the unknown features brings it there', () => {
-		expect([...treesMayReach(model, [[6], [4]], 1)]).toEqual([1, 0]);
-		expect([...treesMayReach(model, [[6], [4]], 2)]).toEqual([1, 0]);
-		expect([...treesMayReach(model, [[6], [4]], 2.1)]).toEqual([0, 0]);
+		expect(reachedBy(model, [[6], [4]], 1)).toEqual([0]);
+		expect(reachedBy(model, [[6], [4]], 2)).toEqual([0]);
+		expect(reachedBy(model, [[6], [4]], 2.1)).toEqual([]);
 	});
 
-	it('never leaves out a row of the scorer that reaches the log odds', () => {
-		const rows = drawnRows(scorer.names.length, 400, 11);
-		for (const known of [0, 40, 97, 102, scorer.names.length]) {
+	it('never leaves out a row of the scorer that reaches the log odds, and says what one row alone says', () => {
+		// more rows than are taken at once
+		const rows = drawnRows(scorer.names.length, 540, 11);
+		const whole = rows.map((row) => treeLogOdds(scorer as TreeModel, row));
+		for (const known of [40, 97, 110, scorer.names.length]) {
 			const first = rows.map((row) => row.slice(0, known));
+			const most = first.map((row) => treeLogOdds(scorer as TreeModel, row));
 			for (const logOdds of [-6, -4, -2, 0]) {
-				const may = treesMayReach(scorer as TreeModel, first, logOdds);
-				const out = rows.filter((_, i) => !may[i]);
-				expect(out.filter((row) => treeLogOdds(scorer as TreeModel, row) >= logOdds)).toEqual([]);
-				if (known === scorer.names.length) expect(out.length).toBe(rows.length - reaching(rows, logOdds));
+				const may = reachedBy(scorer as TreeModel, first, logOdds);
+				expect(may).toEqual([...rows.keys()].filter((i) => most[i] >= logOdds));
+				const reaching = [...rows.keys()].filter((i) => whole[i] >= logOdds);
+				expect(reaching.filter((i) => !may.includes(i))).toEqual([]);
+				if (known === scorer.names.length) expect(may).toEqual(reaching);
 			}
 		}
 	});
 });
 
-function reaching(rows: readonly number[][], logOdds: number): number {
-	return rows.filter((row) => treeLogOdds(scorer as TreeModel, row) >= logOdds).length;
-}
+describe('FeatureColumns', () => {
+	it('gives back the rows that were put in', () => {
+		const known = new FeatureColumns(2, 3);
+		known.add([1, NaN]);
+		known.add([3, 4]);
+		expect(known.rows).toBe(2);
+		expect(known.row(0)).toEqual([1, NaN]);
+		expect([...known.columns[1]].slice(0, 2)).toEqual([NaN, 4]);
+	});
+});
 
 /** Rows about the size of real ones, some values missing. */
 function drawnRows(features: number, rows: number, seed: number): number[][] {

@@ -17,32 +17,42 @@ export function median(values: ArrayLike<number>): number {
  * @returns NaN when nothing is left
  */
 export function quantile(values: ArrayLike<number>, share: number): number {
-	if (values.length > FEW) return quantileOfMany(values, share);
-	const sorted = sortedFew(values);
-	if (sorted.length === 0) return NaN;
-	const at = share * (sorted.length - 1);
-	const below = Math.floor(at);
-	const above = Math.min(sorted.length - 1, below + 1);
-	return sorted[below] + (sorted[above] - sorted[below]) * (at - below);
+	return values.length > FEW ? quantileOfMany(values, share) : quantileOfFew(values, 0, values.length, share);
 }
 
-/** Up to here insertion is quicker than a typed sort; medians of a handful are taken thousands of times a ride. */
-const FEW = 32;
+/**
+ * Median of a part of a list, for which no copy is made: medians of a handful are taken thousands of times a ride.
+ *
+ * @param values any numbers; NaN is left out
+ * @param from first index; below 0 the list begins
+ * @param end index behind the last; beyond the list it ends
+ * @returns NaN when nothing is left
+ * @example medianBetween([9, 3, 1, NaN, 2], 1, 5) // 2
+ */
+export function medianBetween(values: Float64Array, from: number, end: number): number {
+	const first = Math.max(0, from);
+	const last = Math.min(values.length, end);
+	return last - first > FEW ? median(values.subarray(first, last)) : quantileOfFew(values, first, last, 0.5);
+}
 
-function sortedFew(values: ArrayLike<number>): number[] {
-	const sorted: number[] = [];
-	for (let i = 0; i < values.length; i++) {
+/** Up to here insertion is quicker than selection. */
+const FEW = 32;
+const sorted = new Float64Array(FEW);
+
+function quantileOfFew(values: ArrayLike<number>, from: number, end: number, share: number): number {
+	let length = 0;
+	for (let i = from; i < end; i++) {
 		const value = values[i];
-		if (Number.isNaN(value)) continue;
-		let k = sorted.length;
-		sorted.push(value);
-		while (k > 0 && sorted[k - 1] > value) {
-			sorted[k] = sorted[k - 1];
-			k--;
-		}
+		if (value !== value) continue;
+		let k = length++;
+		for (; k > 0 && sorted[k - 1] > value; k--) sorted[k] = sorted[k - 1];
 		sorted[k] = value;
 	}
-	return sorted;
+	if (length === 0) return NaN;
+	const at = share * (length - 1);
+	const below = Math.floor(at);
+	const above = Math.min(length - 1, below + 1);
+	return sorted[below] + (sorted[above] - sorted[below]) * (at - below);
 }
 
 /** The same without sorting them all: only the two order statistics are put in their place. */

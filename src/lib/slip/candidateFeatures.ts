@@ -1,6 +1,6 @@
 import type { RideContext } from './rideContext';
 import { excessDeg, higherOf, lowerOf, type Candidate } from './findCandidates';
-import { explanationFeatures, gearFeatures, GEAR_FEATURES } from './gearFeatures';
+import { explanationFeatures, EXPLANATION_FEATURES, gearFeatures, GEAR_FEATURES } from './gearFeatures';
 import { motionFeatures, MOTION_FEATURES } from './motionFeatures';
 import { stateFeatures, STATE_FEATURES } from './stateFeatures';
 import { peakFeatures, PEAK_FEATURES } from './peakFeatures';
@@ -59,6 +59,9 @@ export const FEATURE_NAMES: readonly string[] = [
 	...STATE_FEATURES
 ];
 
+/** So many of them are computed for every candidate; those of ways through the gears and of states take longest. */
+export const QUICK_FEATURES = FEATURE_NAMES.length - EXPLANATION_FEATURES - STATE_FEATURES.length;
+
 /** Puts a candidate in its place: peak second and engaged ratios around it. */
 export function placeCandidate(context: RideContext, candidate: Candidate): Placed {
 	const { justBefore, justAfter, after3 } = context.base;
@@ -72,7 +75,8 @@ export function placeCandidate(context: RideContext, candidate: Candidate): Plac
 		most = here;
 		peak = t;
 	}
-	return { ...candidate, peak, high, low };
+	const { from, to, carefulDeg, generousDeg, reference } = candidate;
+	return { from, to, carefulDeg, generousDeg, reference, peak, high, low };
 }
 
 /**

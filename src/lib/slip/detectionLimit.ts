@@ -23,8 +23,7 @@ export function detectionLimit(context: RideContext): Float64Array {
 	const out = new Float64Array(context.signals.grid.seconds).fill(NaN);
 	if (isPowerSlow(context.response)) return out;
 	const model = observedModel as ObservedModel;
-	const canSlip = observable(context);
-	const seconds = Int32Array.from(canSlip.keys()).filter((t) => canSlip[t] === 1);
+	const seconds = secondsOf(observable(context));
 	const logOdds = treeLogOddsOfSeconds(model, observationFeatures(context), seconds);
 	for (let i = 0; i < seconds.length; i++) {
 		const short = model.leastLogOdds - logOdds[i];
@@ -32,6 +31,14 @@ export function detectionLimit(context: RideContext): Float64Array {
 		if (limitDeg <= LARGEST_DEG) out[seconds[i]] = Math.max(LEAST_REPORTED_DEG, limitDeg);
 	}
 	return out;
+}
+
+/** The seconds that are marked, ascending. */
+function secondsOf(marked: Uint8Array): Int32Array {
+	const seconds = new Int32Array(marked.length);
+	let count = 0;
+	for (let t = 0; t < marked.length; t++) if (marked[t] === 1) seconds[count++] = t;
+	return seconds.subarray(0, count);
 }
 
 /** So long after a large excess the rider may not press because of it. */
@@ -46,7 +53,8 @@ const STARTLED_S = 3;
  */
 export function observable(context: RideContext): Uint8Array {
 	const { pressing, grid } = context.signals;
-	const out = pressing.map((presses, t) => (presses && !Number.isNaN(grid.powerW[t]) ? 1 : 0));
+	const out = new Uint8Array(grid.seconds);
+	for (let t = 0; t < out.length; t++) out[t] = pressing[t] && !Number.isNaN(grid.powerW[t]) ? 1 : 0;
 	for (const { from, to, carefulDeg } of context.candidates) {
 		if (carefulDeg < LEAST_REPORTED_DEG || from < 1 || !out[from - 1]) continue;
 		const end = Math.min(grid.seconds - 1, to + STARTLED_S);

@@ -29,9 +29,12 @@ export const GEAR_FEATURES = [
 	'changes of gear that explain'
 ];
 
+/** So many of them, the last, need the ways through the gears. */
+export const EXPLANATION_FEATURES = 5;
+
 const CAP_S = 15;
 
-/** Whether another gear explains the excess: recorded shifts, gears of the ride, dwelling at the peak's ratio; all but the last five of GEAR_FEATURES. */
+/** Whether another gear explains the excess: recorded shifts, gears of the ride, dwelling at the peak's ratio; all but the last of GEAR_FEATURES. */
 export function gearFeatures(context: RideContext, placed: Placed, out: number[]): void {
 	const { signals, base, recordedRatios, path, ratios } = context;
 	const { from, to, peak, high } = placed;

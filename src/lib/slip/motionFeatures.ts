@@ -25,6 +25,12 @@ export const MOTION_FEATURES = [
 	'cadence change over five seconds before'
 ];
 
+/** The scatter of speed is looked at over so long on both sides. */
+const BENDS_S = 12;
+/** The same memory for every candidate. */
+const bends = new Float64Array(2 * BENDS_S + 1);
+const turning = new Float64Array(3);
+
 /** Cadence and speed each against their own past: in a slip cadence jumps and the wheel hardly changes. */
 export function motionFeatures(context: RideContext, placed: Placed, out: number[]): void {
 	const { signals } = context;
@@ -32,8 +38,8 @@ export function motionFeatures(context: RideContext, placed: Placed, out: number
 	const raw = signals.grid.speedMps;
 	const speed = signals.speedMps;
 	const { from, to, peak, high } = placed;
-	const before = median([1, 2, 3].map((k) => turning(cadenceRpm, from - k)));
-	const after = median([1, 2, 3].map((k) => turning(cadenceRpm, to + k)));
+	const before = turningMedian(cadenceRpm, from - 3);
+	const after = turningMedian(cadenceRpm, to + 1);
 	let around = 0;
 	let higher = 0;
 	for (let t = from; t <= to; t++) {
@@ -49,8 +55,7 @@ export function motionFeatures(context: RideContext, placed: Placed, out: number
 	const changeDuring = (at(speed, to + 1) - at(speed, from - 1)) / (to - from + 2);
 	const changeAfter = (at(speed, to + 5) - at(speed, to + 2)) / 3;
 	out.push(changeBefore, changeDuring, changeAfter, changeDuring - mean(changeBefore, changeAfter));
-	const bends: number[] = [];
-	for (let t = peak - 12; t <= peak + 12; t++) bends.push(Math.abs(dip(raw, t)));
+	for (let i = 0; i < bends.length; i++) bends[i] = Math.abs(dip(raw, peak - BENDS_S + i));
 	out.push(median(bends), speed[peak]);
 	out.push(held(cadenceRpm, from - 1), held(raw, from - 1 + signals.lagS));
 	let heldPower = 0;
@@ -65,9 +70,13 @@ function dip(speed: Float64Array, t: number): number {
 	return around > 0.5 ? (at(speed, t) - around) / around : NaN;
 }
 
-function turning(cadenceRpm: Float64Array, t: number): number {
-	const rpm = at(cadenceRpm, t);
-	return rpm >= 25 ? rpm : NaN;
+/** Median of three seconds as far as the crank turns in them. */
+function turningMedian(cadenceRpm: Float64Array, from: number): number {
+	for (let k = 0; k < turning.length; k++) {
+		const rpm = at(cadenceRpm, from + k);
+		turning[k] = rpm >= 25 ? rpm : NaN;
+	}
+	return median(turning);
 }
 
 function mean(a: number, b: number): number {

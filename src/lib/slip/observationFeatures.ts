@@ -1,6 +1,7 @@
 import { TURNING_LEAST_RPM } from './observationLimits';
 import type { RideContext } from './rideContext';
 import { sideMean } from './sideMean';
+import { whilePressing } from './whilePressing';
 
 /**
  * What decides whether a slip in a second would be seen, by name. None looks at the second itself or the three on
@@ -38,27 +39,23 @@ const POWER_CUT = 0.8;
  * @returns arrays of the ride's length in the order of OBSERVATION_FEATURES
  */
 export function observationFeatures(context: RideContext): Float64Array[] {
-	const { signals, sinceRest, base } = context;
+	const { signals, sinceRest, base, response } = context;
 	const { grid, pressing, logRatio, speedMps } = signals;
 	const { seconds, powerW, cadenceRpm } = grid;
-	const pressed = (values: Float64Array) => values.map((value, t) => (pressing[t] ? value : NaN));
-	const step = (values: Float64Array, cut: number, relative: boolean) =>
-		values.map((value, t) => {
-			if (t === 0 || !pressing[t] || !pressing[t - 1]) return NaN;
-			const change = Math.abs(value - values[t - 1]);
-			return Math.min(cut, relative ? change / Math.max(40, value, values[t - 1]) : change);
-		});
-	const usualPower = sideMean(pressed(powerW), REACH_S, GAP_S);
-	const { response } = context;
+	const usualPower = sideMean(whilePressing(powerW, pressing), REACH_S, GAP_S);
+	const share = new Float64Array(seconds);
 	const shifts = new Float64Array(seconds);
 	for (const t of grid.shiftS) if (t < seconds) shifts[t] = 1;
-	const missing = cadenceRpm.map((rpm) => (Number.isNaN(rpm) ? 1 : 0));
-	const turning = cadenceRpm.map((rpm, t) => (rpm >= TURNING_LEAST_RPM && pressing[t] ? 1 : 0));
-	const acrossStep = new Float64Array(seconds).fill(NaN);
-	const scatterBefore = new Float64Array(seconds).fill(NaN);
+	const missing = new Float64Array(seconds);
+	const turning = new Float64Array(seconds);
+	const acrossStep = new Float64Array(seconds);
+	const scatterBefore = new Float64Array(seconds);
 	const gearDistance = new Float64Array(seconds).fill(NaN);
 	const before = new Float64Array(seconds);
 	for (let t = 0; t < seconds; t++) {
+		share[t] = usualPower[t] / context.usualPowerW;
+		missing[t] = Number.isNaN(cadenceRpm[t]) ? 1 : 0;
+		turning[t] = cadenceRpm[t] >= TURNING_LEAST_RPM && pressing[t] ? 1 : 0;
 		const later = base.after3[Math.min(seconds - 1, t + GAP_S)];
 		acrossStep[t] = Math.abs(later - base.before3[t]);
 		scatterBefore[t] = Math.abs(base.before3[t] - base.before7[t]);
@@ -67,11 +64,11 @@ export function observationFeatures(context: RideContext): Float64Array[] {
 		before[t] = t > 0 ? sinceRest[t - 1] : 0;
 	}
 	return [
-		sideMean(step(logRatio, RATIO_CUT, false), REACH_S, GAP_S),
-		sideMean(step(powerW, POWER_CUT, true), REACH_S, GAP_S),
-		sideMean(pressed(cadenceRpm), NEAR_S, GAP_S),
+		sideMean(ratioSteps(logRatio, pressing), REACH_S, GAP_S),
+		sideMean(powerSteps(powerW, pressing), REACH_S, GAP_S),
+		sideMean(whilePressing(cadenceRpm, pressing), NEAR_S, GAP_S),
 		usualPower,
-		usualPower.map((watts) => watts / context.usualPowerW),
+		share,
 		before,
 		sideMean(turning, NEAR_S, GAP_S),
 		acrossStep,
@@ -84,4 +81,24 @@ export function observationFeatures(context: RideContext): Float64Array[] {
 		sideMean(speedMps, NEAR_S, GAP_S),
 		gearDistance
 	];
+}
+
+/** Change of the ratio from one pressing second to the next, cut. */
+function ratioSteps(logRatio: Float64Array, pressing: Uint8Array): Float64Array {
+	const out = new Float64Array(logRatio.length).fill(NaN);
+	for (let t = 1; t < out.length; t++) {
+		if (pressing[t] && pressing[t - 1]) out[t] = Math.min(RATIO_CUT, Math.abs(logRatio[t] - logRatio[t - 1]));
+	}
+	return out;
+}
+
+/** Change of power as a share of itself, cut. */
+function powerSteps(powerW: Float64Array, pressing: Uint8Array): Float64Array {
+	const out = new Float64Array(powerW.length).fill(NaN);
+	for (let t = 1; t < out.length; t++) {
+		if (!pressing[t] || !pressing[t - 1]) continue;
+		const change = Math.abs(powerW[t] - powerW[t - 1]);
+		out[t] = Math.min(POWER_CUT, change / Math.max(40, powerW[t], powerW[t - 1]));
+	}
+	return out;
 }

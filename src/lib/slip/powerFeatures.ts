@@ -1,4 +1,4 @@
-import { median } from '$lib/drivetrain/median';
+import { median, medianBetween } from '$lib/drivetrain/median';
 import { at, type Placed } from './candidateFeatures';
 import type { RideContext } from './rideContext';
 
@@ -23,12 +23,15 @@ export const POWER_FEATURES = [
 	'power lost at peak in power noise'
 ];
 
+/** The same memory for every candidate. */
+const early = new Float64Array(5);
+
 /** Power around a candidate against the power before it: in a slip it collapses together with the jump. */
 export function powerFeatures(context: RideContext, placed: Placed, out: number[]): void {
 	const { powerW, cadenceRpm } = context.signals.grid;
 	const { from, to, peak } = placed;
-	const before = medianOf(powerW, from - 6, from - 2);
-	const after = medianOf(powerW, to + 3, to + 7);
+	const before = medianBetween(powerW, from - 6, from - 1);
+	const after = medianBetween(powerW, to + 3, to + 8);
 	const reference = Math.max(25, before);
 	out.push(before, before / context.usualPowerW, ratio(after, reference));
 	for (let k = FROM; k <= TO; k++) out.push(ratio(at(powerW, peak + k), reference));
@@ -44,11 +47,11 @@ export function powerFeatures(context: RideContext, placed: Placed, out: number[
 		if (share < 1) lost += 1 - share;
 	}
 	out.push(finite(least), finite(second), lost);
-	const early = [0, 1, 2, 3, 4].map((k) => Math.abs(at(powerW, from - 2 - k) - before));
+	for (let k = 0; k < early.length; k++) early[k] = Math.abs(at(powerW, from - 2 - k) - before);
 	out.push(median(early) / reference);
 	out.push(ratio(least * reference, Math.max(25, after)));
 	out.push(ratio(at(powerW, from - 2), reference));
-	const torqueBefore = before / medianOf(cadenceRpm, from - 6, from - 2);
+	const torqueBefore = before / medianBetween(cadenceRpm, from - 6, from - 1);
 	out.push(ratio(at(powerW, peak) / at(cadenceRpm, peak), torqueBefore));
 	const beside = (t: number) => Math.max(25, (at(powerW, t - 1) + at(powerW, t + 1)) / 2);
 	out.push(ratio(at(powerW, peak), beside(peak)), ratio(at(powerW, peak + 1), beside(peak + 1)));
@@ -66,8 +69,4 @@ function ratio(value: number, reference: number): number {
 
 function finite(value: number): number {
 	return Number.isFinite(value) ? value : NaN;
-}
-
-function medianOf(values: Float64Array, from: number, to: number): number {
-	return median(values.subarray(Math.max(0, from), Math.max(0, to + 1)));
 }

@@ -13,6 +13,7 @@ import { localPowerNoise } from './localPowerNoise';
 import { sideMean } from './sideMean';
 import { rideDips, type RideDips } from './rideDips';
 import { rideResponse, type RideResponse } from './rideResponse';
+import { whilePressing } from './whilePressing';
 import { withPeaks } from './withPeaks';
 
 /** Everything that is learned of one ride before any excess is judged. */
@@ -67,19 +68,23 @@ export function rideContext(signals: DriveSignals, bike: Bike = {}): RideContext
 		gearRatios: knownRatios(ratios, recordedRatios, named, bike),
 		noise: localNoise(signals),
 		powerNoise: localPowerNoise(signals),
-		powerAround: sideMean(
-			powerW.map((watts, t) => (signals.pressing[t] ? watts : NaN)),
-			POWER_REACH_S,
-			POWER_GAP_S
-		),
+		powerAround: sideMean(whilePressing(powerW, signals.pressing), POWER_REACH_S, POWER_GAP_S),
 		candidates,
 		sinceRest: restDistance(signals.pressing, 1),
 		untilRest: restDistance(signals.pressing, -1),
 		response: rideResponse(signals, candidates),
 		dips: rideDips(signals, candidates),
 		byTurn: cadenceByTurn(signals.grid.cadenceRpm),
-		usualPowerW: median(powerW.filter((watts, t) => signals.pressing[t] && watts > 0))
+		usualPowerW: usualPower(powerW, signals.pressing)
 	};
+}
+
+/** Median of the power in pressing, W. */
+function usualPower(powerW: Float64Array, pressing: Uint8Array): number {
+	const pressed = new Float64Array(powerW.length);
+	let count = 0;
+	for (let t = 0; t < powerW.length; t++) if (pressing[t] && powerW[t] > 0) pressed[count++] = powerW[t];
+	return median(pressed.subarray(0, count));
 }
 
 function restDistance(pressing: Uint8Array, step: 1 | -1): Uint8Array {

@@ -1,5 +1,6 @@
-import { placeCandidate, quickFeatures, type Placed } from './candidateFeatures';
+import { placeCandidate, QUICK_FEATURES, quickFeatures, type Placed } from './candidateFeatures';
 import { explanationFeatures } from './gearFeatures';
+import { FeatureColumns } from './model/featureColumns';
 import { LEAST_LOG_ODDS, LEAST_REPORTED_DEG, SAME_SLIP_S } from './reportLimits';
 import { reportSizeDeg } from './reportSizeDeg';
 import type { RideContext } from './rideContext';
@@ -20,6 +21,8 @@ export interface Taken {
 export function takeEvents(context: RideContext): Taken[] {
 	const strong: Taken[] = [];
 	for (const { placed, features } of worthAsking(context)) {
+		explanationFeatures(context, placed, features);
+		if (scoreCandidate(features) < LEAST_LOG_ODDS) continue;
 		stateFeatures(context, placed, features);
 		const logOdds = scoreCandidate(features);
 		if (logOdds >= LEAST_LOG_ODDS) strong.push({ placed, logOdds });
@@ -43,21 +46,10 @@ interface Asked {
  * others leave it open, so that nine in ten candidates are never asked for them; what is taken is the same.
  */
 function worthAsking(context: RideContext): Asked[] {
-	const asked: Asked[] = [];
-	for (const candidate of context.candidates) {
-		const placed = placeCandidate(context, candidate);
-		if (reportSizeDeg(context, placed) < LEAST_REPORTED_DEG) continue;
-		asked.push({ placed, features: quickFeatures(context, placed) });
-	}
-	const open = stillOpen(asked);
-	for (const { placed, features } of open) explanationFeatures(context, placed, features);
-	return stillOpen(open);
-}
-
-function stillOpen(asked: readonly Asked[]): Asked[] {
-	const may = mayScore(
-		asked.map(({ features }) => features),
-		LEAST_LOG_ODDS
-	);
-	return asked.filter((_, i) => may[i]);
+	const large = context.candidates
+		.map((candidate) => placeCandidate(context, candidate))
+		.filter((placed) => reportSizeDeg(context, placed) >= LEAST_REPORTED_DEG);
+	const known = new FeatureColumns(QUICK_FEATURES, large.length);
+	for (const placed of large) known.add(quickFeatures(context, placed));
+	return mayScore(known, LEAST_LOG_ODDS).map((i) => ({ placed: large[i], features: known.row(i) }));
 }
