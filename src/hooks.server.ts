@@ -8,9 +8,11 @@ import {
 	log,
 	mayTouch,
 	mayUse,
+	NOBODY,
 	startWebRunner,
 	stopFigures,
 	stopWebRunner,
+	WATCHED_ROUTES,
 	whoAsks,
 	type Role
 } from '$lib/server';
@@ -62,7 +64,10 @@ export const handle: Handle = async ({ event, resolve }) => {
 		);
 
 	// who shows no token is nobody, also while the ledger cannot be read
-	const asking = whoAsks(getLedger, guarded, locals.secure, (name) => cookies.get(name));
+	const asking =
+		reads && WATCHED_ROUTES.has(route.id ?? '')
+			? NOBODY
+			: whoAsks(getLedger, guarded, locals.secure, (name) => cookies.get(name));
 	Object.assign(locals, asking);
 	const answer = mayUse(route.id, request.method, asking.actor?.role ?? null, guarded);
 	const isPage = reads && (event.isDataRequest || wantsPage(request));

@@ -122,7 +122,9 @@ describe('an archive whose unpacking is killed', () => {
 		'member-written',
 		'member-moved',
 		'member-recorded',
-		'archive-done'
+		'archive-recorded',
+		'archive-done',
+		'archive-aside'
 	])('at "%s" ends in the same ledger', async (stage) => {
 		const killed = await run({ SLIP_LEDGER_FAULT: stage });
 		expect(killed.signal).toBe('SIGKILL');
@@ -139,6 +141,7 @@ describe('an archive whose unpacking is killed', () => {
 		expect(ledger.database.prepare("SELECT stage FROM import WHERE file_name = 'rides.zip'").all()).toEqual([
 			{ stage: 'unpacked' }
 		]);
+		expect(readdirSync(join(data, 'incoming'))).toEqual([]);
 	});
 });
 

@@ -1,4 +1,6 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import Database from 'better-sqlite3';
+import { spawn } from 'node:child_process';
+import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -100,6 +102,34 @@ it('a server whose store is gone says by its status that it is not ready', async
 	expect(await answer.json()).toMatchObject({ ready: false, storeWritable: false, ledgerWritable: true });
 	server.child.kill('SIGTERM');
 	await server.ended;
+});
+
+it('answers who watches it where ledger and log cannot be read and written, whatever cookie is shown', async () => {
+	const folder = join(home, 'all-in-trouble');
+	const full = openSync('/dev/full', 'w');
+	const entry = join(build, 'entries', 'cli', 'serve.js');
+	const child = spawn(process.execPath, [entry, '--port', '0', '--data', folder], {
+		stdio: ['ignore', 'pipe', full]
+	});
+	closeSync(full);
+	const ended = new Promise((resolve) => child.once('exit', resolve));
+	let output = '';
+	child.stdout!.on('data', (piece) => (output += String(piece)));
+	await until('the server', () => output.includes('is open at'));
+	const origin = /http:\/\/\S+/.exec(output)![0];
+	const ledger = new Database(join(folder, 'ledger.sqlite'));
+	ledger.exec('ALTER TABLE import RENAME TO import_gone; ALTER TABLE setting RENAME TO setting_gone');
+	ledger.close();
+	// whose it is cannot be looked up either
+	const headers = { cookie: 'person=000000000000-1' };
+	for (let i = 0; i < 3; i++) {
+		const lives = await fetch(`${origin}/health.json`, { headers });
+		expect(lives.status).toBe(200);
+		expect(await lives.json()).toMatchObject({ ledgerRead: false, trouble: 'not-known' });
+		expect((await fetch(`${origin}/ready.json`, { headers })).status).toBe(503);
+	}
+	child.kill('SIGTERM');
+	expect(await ended).toBe(0);
 });
 
 it('an unknown log level is refused in one sentence', async () => {

@@ -117,9 +117,9 @@ describe('a file of an archive', () => {
 		const { archive } = await taken(test);
 		const record = (member: number, name: string, content: string) =>
 			recordMember(ledger, holder, actor, archive, facts(member, name), written(test, content));
-		expect(record(0, 'spring/tour/a.fit', 'ride')).toBe(true);
-		expect(record(0, 'spring/tour/a.fit', 'ride')).toBe(true);
-		expect(record(1, 'b.fit', 'same')).toBe(true);
+		expect(await record(0, 'spring/tour/a.fit', 'ride')).toBe(true);
+		expect(await record(0, 'spring/tour/a.fit', 'ride')).toBe(true);
+		expect(await record(1, 'b.fit', 'same')).toBe(true);
 		expect(
 			rowsOf(ledger, 'SELECT file_name, folder, stage, hints FROM import WHERE archive_id IS NOT NULL')
 		).toEqual([
@@ -137,8 +137,11 @@ describe('a file of an archive', () => {
 		const { archive, importId } = await taken(test);
 		const refusal = { code: 'member-locked', sentence: 'Locked.', detail: 'encrypted' };
 		const name = `a/b/c/<i>d</i>/e/\u202E${'x'.repeat(4000)}.fit`;
-		recordMember(ledger, holder, actor, archive, facts(0, name), { kind: 'refused', refusal });
-		recordMember(ledger, holder, actor, archive, facts(1, 'cat.jpg'), { kind: 'left out', sentence: 'No.' });
+		await recordMember(ledger, holder, actor, archive, facts(0, name), { kind: 'refused', refusal });
+		await recordMember(ledger, holder, actor, archive, facts(1, 'cat.jpg'), {
+			kind: 'left out',
+			sentence: 'No.'
+		});
 		const lines = archiveLines(ledger, importId);
 		expect(lines.map(({ importId: id }) => findImport(ledger, id))).toMatchObject([
 			{ stage: 'refused', sentence: 'Locked.', detail: 'encrypted', archiveId: importId },
@@ -159,11 +162,13 @@ describe('a file of an archive', () => {
 		const write = () =>
 			recordMember(ledger, test.holder, actor, archive, facts(0, 'a.fit'), written(test, 'ride'));
 		takeNextArchive(ledger, newHolder());
-		expect(write()).toBe(false);
+		expect(await write()).toBe(false);
 		const { archive: again } = { archive: takeNextArchive(ledger, test.holder)! };
 		ledger.database.exec('DELETE FROM lease');
 		takeLease(ledger, 'runner', newHolder());
-		expect(recordMember(ledger, test.holder, actor, again, facts(0, 'a'), written(test, 'b'))).toBe(false);
+		expect(await recordMember(ledger, test.holder, actor, again, facts(0, 'a'), written(test, 'b'))).toBe(
+			false
+		);
 		expect(rowsOf(ledger, 'SELECT 1 FROM import WHERE archive_id IS NOT NULL')).toEqual([]);
 	});
 });
@@ -174,10 +179,10 @@ describe('an archive that is unpacked', () => {
 		const { ledger } = test;
 		const first = await taken(test);
 		await finishUpload(ledger, test.actor, await uploaded(test));
-		finishArchive(ledger, first.archive, null);
+		await finishArchive(ledger, first.archive, null);
 		expect(findImport(ledger, first.importId)).toMatchObject({ stage: 'unpacked', detail: null });
 		expect(existsSync(archivePath(ledger.folder, shaOf(ZIP)))).toBe(true);
-		finishArchive(ledger, takeNextArchive(ledger, test.holder)!, {
+		await finishArchive(ledger, takeNextArchive(ledger, test.holder)!, {
 			code: 'archive-damaged',
 			sentence: 'Damaged.',
 			detail: 'no list'
@@ -192,7 +197,10 @@ describe('an archive that is unpacked', () => {
 		const { importId } = await taken(test);
 		takeNextArchive(ledger, holder);
 		const third = takeNextArchive(ledger, holder)!;
-		recordMember(ledger, holder, actor, third, facts(0, 'a.fit'), { kind: 'left out', sentence: 'No.' });
+		await recordMember(ledger, holder, actor, third, facts(0, 'a.fit'), {
+			kind: 'left out',
+			sentence: 'No.'
+		});
 		releaseArchive(ledger, third);
 		expect([1, 2, 3].map(() => takeNextArchive(ledger, holder)?.id)).toEqual([importId, importId, importId]);
 		expect(takeNextArchive(ledger, holder)).toBeNull();
@@ -221,12 +229,12 @@ describe('an archive that is unpacked', () => {
 		const test = freshLedger();
 		const { ledger, holder, actor } = test;
 		const { archive } = await taken(test);
-		recordMember(ledger, holder, actor, archive, facts(0, 'Anna/a.fit'), written(test, 'ride'));
-		recordMember(ledger, holder, actor, archive, facts(1, 'Anna/b.jpg'), {
+		await recordMember(ledger, holder, actor, archive, facts(0, 'Anna/a.fit'), written(test, 'ride'));
+		await recordMember(ledger, holder, actor, archive, facts(1, 'Anna/b.jpg'), {
 			kind: 'left out',
 			sentence: 'No.'
 		});
-		finishArchive(ledger, archive, null);
+		await finishArchive(ledger, archive, null);
 		ledger.database.exec("UPDATE import SET stage = 'refused' WHERE stage = 'waiting'");
 		eraseRider(ledger, actor, { personId: actor.personId, reason: 'asked for' });
 		const left = JSON.stringify(rowsOf(ledger, 'SELECT file_name, folder, detail FROM import, trail'));

@@ -115,7 +115,8 @@ export {
 	type SessionView
 } from './access/sessions';
 export { comeInByLink, signIn, type Opened } from './access/signIn';
-export { isGuarded, sessionCookie, whoAsks, type Asking } from './access/whoAsks';
+export { isGuarded, NOBODY, sessionCookie, whoAsks, type Asking } from './access/whoAsks';
+export { WATCHED_ROUTES } from './access/watchedRoutes';
 export { bodyPieces, readJsonObject } from './access/readBody';
 export { mayUse, ROUTE_ROLES } from './access/routeRoles';
 export { log, logLevel } from './log/log';

@@ -140,6 +140,22 @@ describe('a session', () => {
 		expect(rowsOf(ledger, 'SELECT * FROM person_password')).toEqual([]);
 	});
 
+	it('lets pages be read also where nothing can be written, and is touched as soon as it can be', async () => {
+		const test = freshLedger();
+		const { ledger, actor, clock } = test;
+		await setPassword(ledger, actor, actor.personId, PASSWORD);
+		const { token } = await tryIn(test, PASSWORD);
+		const seen = () => rowsOf<{ seen_ms: number }>(ledger, 'SELECT seen_ms FROM session')[0].seen_ms;
+		const before = seen();
+		clock.ms += 10 * MINUTE_MS;
+		ledger.database.pragma('query_only = ON');
+		expect(actorOfSession(ledger, token)?.actor).toEqual(actor);
+		ledger.database.pragma('query_only = OFF');
+		expect(seen()).toBe(before);
+		expect(actorOfSession(ledger, token)?.actor).toEqual(actor);
+		expect(seen()).toBe(clock.ms);
+	});
+
 	it.each([undefined, '', 'x', 'x'.repeat(1000)])('is not opened by the cookie %j', (cookie) => {
 		expect(actorOfSession(freshLedger().ledger, cookie)).toBeNull();
 	});

@@ -63,8 +63,13 @@ async function failedArchive(
 	writeFileSync(path, content);
 	const sha256 = createHash('sha256').update(content).digest('hex');
 	const facts = { member: 0, name: `${NAME}/morning.fit`, bytes: content.length };
-	recordMember(ledger, holder, by, archive, facts, { kind: 'written', path, sha256, bytes: content.length });
-	recordMember(
+	await recordMember(ledger, holder, by, archive, facts, {
+		kind: 'written',
+		path,
+		sha256,
+		bytes: content.length
+	});
+	await recordMember(
 		ledger,
 		holder,
 		by,

@@ -4,11 +4,10 @@ import { askedThrough, PROXY_HEADERS } from './askedThrough';
 import { isLoopbackAddress } from './isLoopback';
 import type { ServerAddress } from './serverAddress';
 import { throwAwayRest } from './throwAwayRest';
+import { WATCHED_ROUTES } from './watchedRoutes';
 
 /** in which header the app finds the address of whoever asks; written here alone */
 export const CLIENT_HEADER = 'x-slip-ledger-client';
-/** what a watcher on this machine asks, under whatever name it knows the server by */
-const WATCHED = new Set(['/health.json', '/ready.json']);
 
 /**
  * Stands before the app: reads what a proxy says of a request if that proxy is known, takes out what anybody
@@ -34,7 +33,8 @@ export function frontDoor(
 				response,
 				'This Slip Ledger is open on its own machine only. To reach it through a proxy, start it with --address and --proxy.'
 			);
-		if (isLoopbackAddress(remote) && !asked.passedOn && WATCHED.has(request.url ?? ''))
+		// a watcher on this machine asks under whatever name it knows the server by
+		if (isLoopbackAddress(remote) && !asked.passedOn && WATCHED_ROUTES.has(request.url ?? ''))
 			request.headers.host = ownHost;
 		else if (secure && asked.scheme !== 'https') return toHttps(request, response, address.origin);
 		return app(request, response);

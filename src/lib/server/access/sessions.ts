@@ -2,6 +2,7 @@ import { actorOf, findActivePerson } from '../people/people';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
 import { toInstant } from '../ledger/instants';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 import type { Instant } from '../views';
 import { accessSettings } from './accessSettings';
 import { newToken, tokenHash } from './accessToken';
@@ -72,13 +73,18 @@ export function actorOfSession(
 	};
 }
 
+/** A page can be read also where nothing can be written, on a full disk for instance: the next request tries again. */
 function touch(ledger: Ledger, id: number, byLink: boolean): void {
-	ledger.database
-		.prepare(
-			`UPDATE session SET seen_ms = @now,
-				expires_ms = CASE WHEN @byLink THEN max(expires_ms, @now + @stays) ELSE expires_ms END WHERE id = @id`
-		)
-		.run({ id, now: ledger.now(), byLink: byLink ? 1 : 0, stays: LINK_SESSION_DAYS * DAY_MS });
+	const write = ledger.database.prepare(
+		`UPDATE session SET seen_ms = @now,
+			expires_ms = CASE WHEN @byLink THEN max(expires_ms, @now + @stays) ELSE expires_ms END WHERE id = @id`
+	);
+	const values = { id, now: ledger.now(), byLink: byLink ? 1 : 0, stays: LINK_SESSION_DAYS * DAY_MS };
+	try {
+		writeUnsynced(ledger, () => write.run(values));
+	} catch (error) {
+		if (!String((error as { code?: unknown }).code).startsWith('SQLITE_')) throw error;
+	}
 }
 
 /** The browsers that a person is in with now, the one used last first. */

@@ -12,7 +12,7 @@ export interface Asking {
 	readonly byLink: boolean;
 }
 
-const NOBODY: Asking = { actor: null, sessionId: null, byLink: false };
+export const NOBODY: Asking = { actor: null, sessionId: null, byLink: false };
 
 /**
  * Who sends a request: on this machine whoever was chosen in the browser, else whoever signed in there.

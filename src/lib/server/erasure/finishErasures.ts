@@ -3,7 +3,7 @@ import { dirname } from 'node:path';
 import type { Ledger } from '../ledger/openLedger';
 import { removeChannels } from '../queue/saveChannels';
 import { faultPoint } from '../store/faultPoint';
-import { archivePath, dropArchive, dropMembers } from '../store/archivePlace';
+import { archivePath, dropArchive, dropGoing, dropMembers } from '../store/archivePlace';
 import { sourcePath, syncFolder } from '../store/sourceStore';
 import { ERASED_ARCHIVE } from './buryLeftovers';
 
@@ -49,6 +49,7 @@ function dropErasedArchives(ledger: Ledger): number {
 		)
 		.all(ERASED_ARCHIVE);
 	let found = 0;
+	dropGoing(ledger);
 	for (const { importId, sha256 } of archives) {
 		if (existsSync(archivePath(folder, sha256))) found++;
 		dropArchive(ledger, sha256);

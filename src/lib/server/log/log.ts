@@ -52,18 +52,25 @@ export function logLevel(env: Readonly<Record<string, string | undefined>>): Log
 	);
 }
 
+/** lines that wait for room on a full disk; what is beyond them is left out */
+const MOST_WAITING_BYTES = 64 * 1024;
+
 let logger: Logger | null = null;
 
 function theLogger(): Logger {
-	return (logger ??= pino(
+	if (logger) return logger;
+	// written at once: the last line before a kill is the one that is wanted
+	const lines = pino.destination({ fd: 2, sync: true, maxLength: MOST_WAITING_BYTES });
+	// a log that cannot be written (a full disk, nobody who reads it) ends no work: the next line tries again
+	lines.on('error', () => {});
+	return (logger = pino(
 		{
 			level: logLevel(process.env),
 			base: { pid: process.pid },
 			timestamp: () => `,"time":"${new Date().toISOString()}"`,
 			formatters: { level: (label) => ({ level: label }) }
 		},
-		// written at once: the last line before a kill is the one that is wanted
-		pino.destination({ fd: 2, sync: true })
+		lines
 	));
 }
 

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { findPersonAsActor } from '../people/people';
 import type { Ledger } from '../ledger/openLedger';
 import { giveUpOldArchives } from '../unpack/giveUpArchive';
-import { dropArchive } from './archivePlace';
+import { dropArchive, dropGoing } from './archivePlace';
 import { removeUpload } from './incomingFiles';
 import { finishUpload } from './uploads';
 
@@ -32,6 +32,7 @@ export async function recoverUploads(ledger: Ledger): Promise<void> {
 		.all(before);
 	for (const { id } of abandoned) removeUpload(ledger, id);
 	giveUpOldArchives(ledger);
+	dropGoing(ledger);
 	removeStrayFiles(ledger, before);
 	removeStrayArchives(ledger, before);
 }

@@ -70,13 +70,7 @@ export function moveToStore(ledger: Ledger, from: string, sha256: string): void 
 /** The same, while pages are answered: the wait for the disk is not the event loop's. */
 export async function moveToStoreBeside(ledger: Ledger, from: string, sha256: string): Promise<void> {
 	const folder = nameInStore(ledger, from, sha256);
-	if (!folder || process.platform === 'win32') return;
-	const handle = await open(folder, 'r');
-	try {
-		await handle.sync();
-	} finally {
-		await handle.close();
-	}
+	if (folder) await syncFolderBeside(folder);
 }
 
 /** @returns the folder whose list of names has changed; null = the store has the content already, or may not have it */
@@ -126,5 +120,16 @@ export function syncFolder(folder: string): void {
 		fsyncSync(handle);
 	} finally {
 		closeSync(handle);
+	}
+}
+
+/** The same, while pages are answered. */
+export async function syncFolderBeside(folder: string): Promise<void> {
+	if (process.platform === 'win32') return;
+	const handle = await open(folder, 'r');
+	try {
+		await handle.sync();
+	} finally {
+		await handle.close();
 	}
 }

@@ -32,7 +32,7 @@ export async function storeFile(
 	const hints = writeHints(ledger, input.hints ?? {});
 	if (await isZipFile(path)) {
 		faultPoint('archive-stored');
-		moveToArchives(ledger, path, sha256);
+		await moveToArchives(ledger, path, sha256);
 		faultPoint('archive-moved');
 		return {
 			importId: recordArchive(ledger, actor, { sha256, bytes: size, newImport: { fileName, hints } })

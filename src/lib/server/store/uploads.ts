@@ -147,9 +147,9 @@ export async function finishUpload(ledger: Ledger, actor: Actor, id: string): Pr
 	const stored = { sha256, bytes: upload.size, importId: upload.importId, uploadId: id };
 	if (isArchive ?? existsSync(archivePath(ledger.folder, sha256))) {
 		faultPoint('archive-stored');
-		if (existsSync(path)) moveToArchives(ledger, path, sha256);
+		if (existsSync(path)) await moveToArchives(ledger, path, sha256);
 		faultPoint('archive-moved');
-		return { importId: recordArchive(ledger, actor, stored) };
+		return { importId: await writeBeside(ledger, () => recordArchive(ledger, actor, stored)) };
 	}
 	if (existsSync(path)) await moveToStoreBeside(ledger, path, sha256);
 	faultPoint('source-moved');

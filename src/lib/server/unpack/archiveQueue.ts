@@ -1,8 +1,10 @@
 import type { FileRefusal } from '../../../jobs/analysis/messages';
 import type { Ledger } from '../ledger/openLedger';
+import { syncLog } from '../ledger/syncLog';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 import { MOST_ATTEMPTS } from '../queue/importQueue';
 import type { LeaseHolder } from '../queue/lease';
-import { dropArchive } from '../store/archivePlace';
+import { dropArchiveBeside } from '../store/archivePlace';
 import { faultPoint } from '../store/faultPoint';
 
 /** An archive that waits to be unpacked, or goes on where the last attempt stopped. */
@@ -27,15 +29,12 @@ export function takeNextArchive(ledger: Ledger, holder: LeaseHolder): QueuedArch
 			ledger.now(),
 			MOST_ATTEMPTS
 		);
-	return (
-		ledger.database
-			.prepare<[string, number], QueuedArchive>(
-				`UPDATE import SET owner = ?, attempts = attempts + 1, changed_ms = ?
-				WHERE id = (SELECT id FROM import WHERE stage = 'unpacking' ORDER BY id LIMIT 1)
-				RETURNING id, archive_sha256 AS sha256, attempts, hints, actor_id AS actorId, owner`
-			)
-			.get(holder.owner, ledger.now()) ?? null
+	const take = ledger.database.prepare<[string, number], QueuedArchive>(
+		`UPDATE import SET owner = ?, attempts = attempts + 1, changed_ms = ?
+		WHERE id = (SELECT id FROM import WHERE stage = 'unpacking' ORDER BY id LIMIT 1)
+		RETURNING id, archive_sha256 AS sha256, attempts, hints, actor_id AS actorId, owner`
 	);
+	return writeUnsynced(ledger, () => take.get(holder.owner, ledger.now())) ?? null;
 }
 
 /** Members of which a row says what became of them. */
@@ -58,15 +57,23 @@ export function releaseArchive(ledger: Ledger, { id, owner }: QueuedArchive): vo
 
 /**
  * Everything in it is written down, or it is refused as a whole; its bytes go after that, since what was taken
- * from it lies in the store and whoever sent it has the rest.
+ * from it lies in the store and whoever sent it has the rest. Before they go the disk has every row that was written
+ * for its files: until then whatever a power cut took could be unpacked again.
+ *
+ * @param isStopped true = the ledger may be closed: the bytes stay and are cleared up later
  */
-export function finishArchive(ledger: Ledger, archive: QueuedArchive, refusal: FileRefusal | null): void {
-	const { changes } = ledger.database
-		.prepare(
-			`UPDATE import SET stage = ?, owner = NULL, code = ?, sentence = ?, technical = ?, changed_ms = ?
-			WHERE id = ? AND stage = 'unpacking' AND owner = ?`
-		)
-		.run(
+export async function finishArchive(
+	ledger: Ledger,
+	archive: QueuedArchive,
+	refusal: FileRefusal | null,
+	isStopped: () => boolean = () => false
+): Promise<void> {
+	const write = ledger.database.prepare(
+		`UPDATE import SET stage = ?, owner = NULL, code = ?, sentence = ?, technical = ?, changed_ms = ?
+		WHERE id = ? AND stage = 'unpacking' AND owner = ?`
+	);
+	const { changes } = writeUnsynced(ledger, () =>
+		write.run(
 			refusal ? 'refused' : 'unpacked',
 			refusal?.code ?? null,
 			refusal?.sentence ?? null,
@@ -74,7 +81,10 @@ export function finishArchive(ledger: Ledger, archive: QueuedArchive, refusal: F
 			ledger.now(),
 			archive.id,
 			archive.owner
-		);
+		)
+	);
+	faultPoint('archive-recorded');
+	await syncLog(ledger);
 	faultPoint('archive-done');
-	if (changes === 1) dropArchive(ledger, archive.sha256);
+	if (changes === 1 && !isStopped()) await dropArchiveBeside(ledger, archive.sha256);
 }

@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
-import type { MemberFacts } from '../../../jobs/unpack/messages';
+import type { FileRefusal } from '../../../jobs/analysis/messages';
+import type { MemberFacts, MemberOutcome } from '../../../jobs/unpack/messages';
 import type { Ledger } from '../ledger/openLedger';
 import { log } from '../log/log';
 import { findPersonAsActor } from '../people/people';
@@ -72,11 +73,13 @@ export class ArchiveUnpacker {
 	async #unpack(archive: QueuedArchive): Promise<void> {
 		const actor = findPersonAsActor(this.ledger, archive.actorId);
 		const path = archivePath(this.ledger.folder, archive.sha256);
-		if (!actor || !existsSync(path)) return finishArchive(this.ledger, archive, GONE);
+		const isStopped = () => this.#stopped;
+		const finish = (refusal: FileRefusal | null) => finishArchive(this.ledger, archive, refusal, isStopped);
+		if (!actor || !existsSync(path)) return finish(GONE);
 		log.info('archive taken up', { import: archive.id, attempt: archive.attempts });
-		const record = (facts: MemberFacts, outcome: Parameters<typeof recordMember>[5]) => {
+		const record = async (facts: MemberFacts, outcome: MemberOutcome) => {
 			if (this.#stopped) return false;
-			const written = recordMember(this.ledger, this.holder, actor, archive, facts, outcome);
+			const written = await recordMember(this.ledger, this.holder, actor, archive, facts, outcome, isStopped);
 			if (written) this.onRecorded();
 			return written;
 		};
@@ -96,14 +99,14 @@ export class ArchiveUnpacker {
 			const end = await this.#unpacking.end;
 			if (this.#stopped) return;
 			log.info('archive left', { import: archive.id, outcome: end.kind });
-			if (end.kind === 'end') return finishArchive(this.ledger, archive, null);
-			if (end.kind === 'refused') return finishArchive(this.ledger, archive, end.refusal);
-			if (end.kind === 'stopped' && !end.at) return finishArchive(this.ledger, archive, end.refusal);
+			if (end.kind === 'end') return finish(null);
+			if (end.kind === 'refused') return finish(end.refusal);
+			if (end.kind === 'stopped' && !end.at) return finish(end.refusal);
 			// a fault outside any file counts as an attempt and is tried again with the next look
 			if (!end.at || isFullDisk(end)) return;
 			if (end.kind === 'broke' && !this.#brokeTooOften(archive, end.at)) return;
 			const refusal = end.kind === 'stopped' ? end.refusal : { ...CRASHED, detail: end.detail };
-			if (!record(end.at, { kind: 'refused', refusal })) return;
+			if (!(await record(end.at, { kind: 'refused', refusal }))) return;
 		}
 	}
 

@@ -1,21 +1,48 @@
 import { rmSync } from 'node:fs';
 import type { MemberFacts, MemberOutcome } from '../../../jobs/unpack/messages';
 import type { Actor } from '../actor';
+import { inTurn } from '../inTurn';
 import type { Ledger } from '../ledger/openLedger';
+import { writeUnsynced } from '../ledger/writeUnsynced';
 import { holdsLease, type LeaseHolder } from '../queue/lease';
 import { recordSource } from '../queue/recordSource';
 import { cleanFileName } from '../store/cleanFileName';
 import { faultPoint } from '../store/faultPoint';
-import { moveToStore } from '../store/sourceStore';
+import { moveToStoreBeside } from '../store/sourceStore';
 import type { QueuedArchive } from './archiveQueue';
 
 /**
  * Writes down what became of one file of an archive: its bytes go to the store, synced and named by their hash,
- * then the rows. Asked again for the same file it changes nothing.
+ * then the rows. Asked again for the same file it changes nothing. Pages are answered while it waits for the disk. It
+ * does not wait for the rows: those that a power cut takes are made again from the archive, whose bytes stay until
+ * the disk has all of them (`finishArchive`).
  *
+ * @param isStopped true = the ledger may be closed: nothing more is written
  * @returns false when this runner has lost its lease or somebody else has the archive; nothing was written then
  */
-export function recordMember(
+export async function recordMember(
+	ledger: Ledger,
+	holder: LeaseHolder,
+	actor: Actor,
+	archive: QueuedArchive,
+	facts: MemberFacts,
+	outcome: MemberOutcome,
+	isStopped: () => boolean = () => false
+): Promise<boolean> {
+	if (outcome.kind === 'written') {
+		faultPoint('member-written');
+		await moveToStoreBeside(ledger, outcome.path, outcome.sha256);
+		faultPoint('member-moved');
+	}
+	const written = await inTurn(
+		() => !isStopped() && writeUnsynced(ledger, () => addOnce(ledger, holder, actor, archive, facts, outcome))
+	);
+	if (!written && outcome.kind === 'written') rmSync(outcome.path, { force: true });
+	faultPoint('member-recorded');
+	return written;
+}
+
+function addOnce(
 	ledger: Ledger,
 	holder: LeaseHolder,
 	actor: Actor,
@@ -23,28 +50,21 @@ export function recordMember(
 	facts: MemberFacts,
 	outcome: MemberOutcome
 ): boolean {
-	if (outcome.kind === 'written') {
-		faultPoint('member-written');
-		moveToStore(ledger, outcome.path, outcome.sha256);
-		faultPoint('member-moved');
-	}
-	const written = ledger.database
+	const { database } = ledger;
+	return database
 		.transaction((): boolean => {
 			if (!isOurs(ledger, holder, archive)) return false;
-			const known = ledger.database
+			const known = database
 				.prepare('SELECT 1 FROM import WHERE archive_id = ? AND member = ?')
 				.get(archive.id, facts.member);
 			if (!known) addRow(ledger, actor, archive, facts, outcome);
 			// it moves: earlier attempts that broke off no longer count
-			ledger.database
+			database
 				.prepare('UPDATE import SET attempts = 1, changed_ms = ? WHERE id = ?')
 				.run(ledger.now(), archive.id);
 			return true;
 		})
 		.immediate();
-	if (!written && outcome.kind === 'written') rmSync(outcome.path, { force: true });
-	faultPoint('member-recorded');
-	return written;
 }
 
 function isOurs(ledger: Ledger, holder: LeaseHolder, archive: QueuedArchive): boolean {

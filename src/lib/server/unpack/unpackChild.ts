@@ -34,24 +34,26 @@ export interface Unpacking {
  * Unpacks an archive in a process of its own, which is watched from here: one that takes too long over a file, or
  * too much memory, is ended.
  *
- * @param onMember writes down what became of a file; false = stop; what it throws ends the unpacking
+ * @param onMember writes down what became of a file; false = stop; what it throws ends the unpacking, and the end waits for it
  */
 export function unpackInChild(
 	entry: string,
 	request: UnpackRequest,
 	limits: UnpackChildLimits,
-	onMember: (facts: MemberFacts, outcome: MemberOutcome) => boolean
+	onMember: (facts: MemberFacts, outcome: MemberOutcome) => Promise<boolean>
 ): Unpacking {
 	const child = start(entry);
 	const end = new Promise<UnpackEnd>((resolve) => {
 		let at: MemberFacts | null = null;
 		let sinceMs = performance.now();
+		/** what is being written down just now: the time it takes is not the child's */
+		let writing: Promise<unknown> | null = null;
 		const settle = (outcome: UnpackEnd) => {
 			clearInterval(watch);
 			child.removeAllListeners('message').removeAllListeners('exit').removeAllListeners('error');
 			child.on('error', () => {});
 			child.kill('SIGKILL');
-			resolve(outcome);
+			void Promise.resolve(writing).then(() => resolve(outcome));
 		};
 		const broke = (detail: string) => settle({ kind: 'broke', detail, at });
 		const hear = (message: UnpackMessage) => {
@@ -59,22 +61,27 @@ export function unpackInChild(
 			if (message.kind === 'broke') broke(message.detail);
 			else if (message.kind === 'begun') at = message.facts;
 			else if (message.kind !== 'member') settle(message);
-			else if (onMember(message.facts, message.outcome)) {
-				at = null;
-				child.send({ kind: 'next' }, (error) => error && broke(error.message));
-			} else broke('the right to unpack was lost');
+			else writing = write(message.facts, message.outcome);
 		};
-		child.on('message', (message: UnpackMessage) => {
+		const write = async (facts: MemberFacts, outcome: MemberOutcome) => {
 			try {
-				hear(message);
+				const written = await onMember(facts, outcome);
+				writing = null;
+				sinceMs = performance.now();
+				if (!written) return broke('the right to unpack was lost');
+				at = null;
+				if (child.connected) child.send({ kind: 'next' }, (error) => error && broke(error.message));
 			} catch (error) {
+				writing = null;
 				log.failure('file of an archive not written down', error);
 				broke(error instanceof Error ? error.message : String(error));
 			}
-		});
+		};
+		child.on('message', hear);
 		child.on('exit', (code, signal) => broke(`the process ended with ${signal ?? `code ${code}`}`));
 		child.on('error', (error) => broke(error.message));
 		const watch = setInterval(() => {
+			if (writing) return;
 			const resident = child.pid === undefined ? null : residentBytes(child.pid);
 			if (performance.now() - sinceMs > limits.wallMs)
 				settle({ kind: 'stopped', at, refusal: tooSlow(performance.now() - sinceMs) });
