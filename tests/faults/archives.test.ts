@@ -141,7 +141,8 @@ describe('an archive whose unpacking is killed', () => {
 		expect(ledger.database.prepare("SELECT stage FROM import WHERE file_name = 'rides.zip'").all()).toEqual([
 			{ stage: 'unpacked' }
 		]);
-		expect(readdirSync(join(data, 'incoming'))).toEqual([]);
+		// what was killed before it was accepted lies there for two days
+		if (stage !== 'archive-stored') expect(readdirSync(join(data, 'incoming'))).toEqual([]);
 	});
 });
 
@@ -188,7 +189,7 @@ describe('the process that unpacks', () => {
 
 	it.each([
 		['ends at a file', 'process.exit(3)', {}],
-		['hangs at a file', 'for (;;);', { wallMs: 700 }],
+		['hangs at a file', 'for (;;);', { wallMs: 4000 }],
 		[
 			'fills its memory at a file',
 			'globalThis.kept = Buffer.alloc(300 * 2 ** 20, 1)',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answerRiderMark, assignRide, listRides, recordVerdict, rideView } from '$lib/server';
 import type { MarkAnswer, RideHints } from '$lib/server';
+import { markedRides } from '$lib/server/marks/markedRides';
 import { addRide, freshLedger, rowsOf, slipAt, withHardware, type TestLedger } from './testLedger';
 
 const withMarks = (...timesS: number[]) => ({
@@ -27,6 +28,32 @@ describe('rider marks', () => {
 		expect(ride).toMatchObject({ openMarks: 1, state: 'counted', needs: [] });
 		expect(listRides(test.ledger, { page: 1, pageSize: 9, onlyNeeds: true }).total).toBe(1);
 		expect(listRides(test.ledger, { page: 1, pageSize: 9, onlyHeldBack: true }).total).toBe(0);
+	});
+
+	it('looks at no other ride where one alone has changed', async () => {
+		const test = freshLedger();
+		const { ledger, actor } = test;
+		const rideId = await marked(test);
+		markedRides(ledger);
+		const { database } = ledger;
+		const asked: string[] = [];
+		const prepare = database.prepare;
+		database.prepare = ((sql: string) => {
+			if (sql.includes('laps_mean_slips')) asked.push(sql);
+			return prepare(sql);
+		}) as never;
+		const eventId = rideView(ledger, rideId)!.eventList[0].id;
+		recordVerdict(ledger, actor, eventId, { verdict: 'confirmed' });
+		asked.length = 0;
+		markedRides(ledger);
+		database.prepare = prepare;
+		expect(asked).toHaveLength(4);
+		const values = { version: 1, only: JSON.stringify([rideId]) };
+		for (const sql of asked)
+			for (const { detail } of database
+				.prepare<[object], { detail: string }>(`EXPLAIN QUERY PLAN ${sql}`)
+				.all(values))
+				expect(detail).not.toMatch(/^SCAN (?!json_each)/);
 	});
 
 	it('keeps what the rider said at the upload, and takes no other kind of value for it', async () => {

@@ -119,6 +119,23 @@ describe('an upload', () => {
 		expect(rowsOf(ledger, "SELECT 1 FROM trail WHERE action = 'removed'")).toHaveLength(2);
 	});
 
+	it('says that bytes came once a second at most: a file that comes whole in less costs no such write', async () => {
+		const test = freshLedger();
+		const { ledger, clock } = test;
+		const id = await announced(test);
+		const at = () => rowsOf<{ touched_ms: number }>(ledger, 'SELECT touched_ms FROM upload')[0].touched_ms;
+		const begun = clock.ms;
+		clock.ms += 900;
+		await appendToUpload(ledger, id, 0, from(bytes.subarray(0, 1000)));
+		expect(at()).toBe(begun);
+		clock.ms += 200;
+		await appendToUpload(ledger, id, 1000, from(bytes.subarray(1000, 2000)));
+		expect(at()).toBe(clock.ms);
+		clock.ms -= 3_600_000;
+		await appendToUpload(ledger, id, 2000, from(bytes.subarray(2000)));
+		expect(at()).toBe(clock.ms);
+	});
+
 	it('refuses a piece at another offset and says where it must begin', async () => {
 		const test = freshLedger();
 		const id = await announced(test);

@@ -154,10 +154,78 @@ describe('BulkSend', () => {
 		bulk.add(chosen(3), {});
 		expect(await ended()).toMatchObject({ interrupted: 3 });
 		one.faults.length = 0;
-		bulk.retry(bulk.view().shown[0].key);
-		expect(await ended()).toMatchObject({ interrupted: 2, sent: 1 });
 		bulk.retry();
 		expect(await ended()).toMatchObject({ sent: 3 });
+	});
+
+	it('sends by itself what broke off as soon as another file shows that the line is back', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		let broke = 0;
+		// as long as it takes some ten files to break off
+		one.faults.push(() => {
+			broke = Math.max(broke, bulk.view().counts.interrupted);
+			return one.requests.length < 60;
+		});
+		bulk.add(chosen(20), {});
+		expect(await ended()).toMatchObject({ sent: 20, interrupted: 0 });
+		expect(broke).toBeGreaterThan(3);
+		expect(one.stored.size).toBe(20);
+	});
+
+	it('leaves to a person a file that breaks off again and again, and its bytes are in no time left', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		one.faults.push((request) => request === 'PATCH /uploads/u2');
+		bulk.add(chosen(20), {});
+		const { sent, interrupted } = await ended();
+		expect({ sent, interrupted }).toEqual({ sent: 19, interrupted: 1 });
+		expect(bulk.view().shown.find(({ stage }) => stage === 'interrupted')?.broke).toBe(3);
+	});
+
+	it('reads at most so much of large files before it sends the first one', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		const read: string[] = [];
+		const files = chosen(4).map(({ file, folder }) => {
+			// as large as it says to the one who plans; its few bytes are what is sent
+			Object.defineProperty(file, 'size', { value: 30 * 2 ** 20 });
+			const bytes = file.arrayBuffer.bind(file);
+			file.arrayBuffer = () => {
+				read.push(file.name);
+				return bytes();
+			};
+			return { file, folder };
+		});
+		const open = one.hold();
+		bulk.add(files, {});
+		await expect.poll(() => one.requests.includes('POST /uploads/known')).toBe(true);
+		expect(read).toHaveLength(2);
+		bulk.pause();
+		open();
+		await ended();
+	});
+
+	it('foretells from what the line brings, not from what the server held of a file before', async () => {
+		const content = Buffer.alloc(9_500_000, 'slip');
+		const one = server();
+		one.uploads.set('u0', { name: 'all.zip', size: content.length, bytes: content.subarray(0, 8_000_000) });
+		let now = 0;
+		const bulk = new BulkSend({
+			fetch: async (input, init) => {
+				if (init?.method === 'PATCH') now += 5000;
+				return one.fetch(input, init);
+			},
+			onChange: () => {},
+			nowMs: () => now,
+			wait: async () => {}
+		});
+		const open = one.hold();
+		bulk.add([{ file: new File([content], 'all.zip'), folder: '' }, ...chosen(1)], {});
+		await expect.poll(() => now).toBeGreaterThanOrEqual(5000);
+		// the second file's few bytes are all that has come; eight million were there before
+		expect(bulk.view().leftS ?? Infinity).toBeGreaterThan(60);
+		open();
 	});
 
 	it('goes on with a large file of a closed page where its pieces agree, and begins anew where they do not', async () => {
@@ -186,6 +254,10 @@ describe('timeLeft', () => {
 		for (now = 1000; now <= 60_000; now += 1000) speed.add(2000);
 		now = 60_000;
 		expect(speed.leftS(20_000)).toBeCloseTo(10, 0);
+		now = 75_000;
+		expect(speed.leftS(20_000)).toBeCloseTo(20, 0);
+		now = 95_000;
+		expect(speed.leftS(20_000)).toBeNull();
 		now = 600_000;
 		speed.restart();
 		expect(speed.leftS(20_000)).toBeNull();

@@ -110,7 +110,7 @@ function knownLocale(locale: string): string {
 
 function knownZone(zone: string): string {
 	try {
-		return new Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone;
+		return dateFormat('en', zone, false).resolvedOptions().timeZone;
 	} catch {
 		return 'UTC';
 	}

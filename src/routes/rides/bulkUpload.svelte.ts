@@ -3,6 +3,8 @@ import { BulkSend, type BulkOptions, type BulkView } from '$lib/ui/bulk/bulkSend
 /** a thousand files must not redraw the page, or load it anew, a thousand times */
 const DRAW_EVERY_MS = 150;
 const LOAD_EVERY_MS = 3_000;
+/** where nothing comes through for a while, what is said of the time left must not stand still */
+const DRAW_AT_LEAST_EVERY_MS = 1_000;
 
 /**
  * The files of this page on their way, as state that is drawn a few times a second.
@@ -19,6 +21,7 @@ export function bulkUpload(
 	let drawing: ReturnType<typeof setTimeout> | null = null;
 	let loading: ReturnType<typeof setTimeout> | null = null;
 	let arrived = 0;
+	let ticking: ReturnType<typeof setInterval> | null = null;
 
 	function changed() {
 		drawing ??= setTimeout(draw, DRAW_EVERY_MS);
@@ -29,6 +32,7 @@ export function bulkUpload(
 		view = bulk.view();
 		// lines are told apart by their key, their content by being new
 		view = { ...view, shown: view.shown.map((one) => ({ ...one })) };
+		tick(view.state === 'sending');
 		window.onbeforeunload = view.state === 'sending' ? (event) => event.preventDefault() : null;
 		const { sent, refused } = view.counts;
 		if (sent + refused === arrived) return;
@@ -40,6 +44,14 @@ export function bulkUpload(
 			},
 			view.state === 'sending' ? LOAD_EVERY_MS : 0
 		);
+	}
+
+	function tick(on: boolean) {
+		if (on) ticking ??= setInterval(changed, DRAW_AT_LEAST_EVERY_MS);
+		else if (ticking) {
+			clearInterval(ticking);
+			ticking = null;
+		}
 	}
 
 	return {
@@ -56,6 +68,7 @@ export function bulkUpload(
 			bulk.pause();
 			if (drawing) clearTimeout(drawing);
 			if (loading) clearTimeout(loading);
+			tick(false);
 			if (typeof window !== 'undefined') window.onbeforeunload = null;
 		}
 	};

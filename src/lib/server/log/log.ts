@@ -13,6 +13,7 @@ export type LogEvent =
 	| 'uploads not cleared up'
 	| 'lease taken'
 	| 'lease given back'
+	| 'work not handed back'
 	| 'file taken up'
 	| 'file done'
 	| 'file refused'

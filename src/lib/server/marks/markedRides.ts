@@ -15,9 +15,9 @@ export interface MarkedRide {
 	readonly events: readonly (MarkedEvent & { readonly inRate: boolean })[];
 }
 
-/** of all rides, or of those asked for */
-const SAID = `(SELECT id FROM ride WHERE laps_mean_slips = 1 AND withdrawn_ms IS NULL
-	AND (@only IS NULL OR id IN (SELECT value FROM json_each(@only))))`;
+/** Of all rides, or of those asked for: these are found by their number, and no other ride is looked at. */
+const said = (only: boolean) => `(SELECT id FROM ride WHERE
+	${only ? 'id IN (SELECT value FROM json_each(@only)) AND' : ''} laps_mean_slips = 1 AND withdrawn_ms IS NULL)`;
 
 /** Every ride whose laps mean slips, by the current version of the analysis; withdrawn ones are not there. */
 export function markedRides(ledger: Ledger): ReadonlyMap<number, MarkedRide> {
@@ -31,6 +31,7 @@ function read(ledger: Ledger, rideIds?: readonly number[]): Map<number, MarkedRi
 	const { database } = ledger;
 	const asked = { version: currentVersion(ledger), only: rideIds ? JSON.stringify(rideIds) : null };
 	const { only } = asked;
+	const SAID = said(only !== null);
 	const events = byRide(
 		database
 			.prepare<[object], OfRide & MarkedEvent & { inRate: number }>(

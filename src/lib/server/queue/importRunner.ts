@@ -115,21 +115,29 @@ export class ImportRunner {
 		if (this.#looking) clearInterval(this.#looking);
 		if (!this.#stopped) {
 			this.#stopped = true;
-			void this.#unpacker.stop();
-			if (this.#holding) {
-				releaseImports(this.ledger, this.#holder);
-				for (const { task } of this.#underWay) {
-					if ('derivation' in task) releaseDerivation(this.ledger, task.derivation);
-					if ('insertion' in task) releaseInsertion(this.ledger, task.insertion);
-				}
-				giveLeaseBack(this.ledger, 'runner', this.#holder);
-				log.info('lease given back', { underWay: this.#underWay.size });
+			try {
+				this.#handBack();
+			} catch (error) {
+				// a full disk must not keep a server from stopping: whoever comes next takes over, as after a kill
+				log.failure('work not handed back', error);
 			}
 			this.#holding = false;
 			for (const child of this.#children) child.stop();
 		}
 		const works = [this.#unpacker.stop(), ...[...this.#underWay].map(({ work }) => work)];
 		return Promise.all(works).then(() => undefined);
+	}
+
+	#handBack(): void {
+		void this.#unpacker.stop();
+		if (!this.#holding) return;
+		releaseImports(this.ledger, this.#holder);
+		for (const { task } of this.#underWay) {
+			if ('derivation' in task) releaseDerivation(this.ledger, task.derivation);
+			if ('insertion' in task) releaseInsertion(this.ledger, task.insertion);
+		}
+		giveLeaseBack(this.ledger, 'runner', this.#holder);
+		log.info('lease given back', { underWay: this.#underWay.size });
 	}
 
 	/** One look at lease and queue; called on a timer, and at once when something was queued. */

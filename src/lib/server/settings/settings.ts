@@ -21,10 +21,17 @@ export interface Settings {
 export function getSettings(ledger: Ledger): Settings {
 	return {
 		workshopName: readSetting(ledger, 'workshopName') ?? 'Our workshop',
-		timeZone: readSetting(ledger, 'timeZone') ?? Intl.DateTimeFormat().resolvedOptions().timeZone,
+		timeZone: readSetting(ledger, 'timeZone') ?? machineZone(),
 		uploadLimitMegabytes: uploadLimitBytes(ledger) / MEGABYTE,
 		backupReminderDays: backupReminderDays(ledger)
 	};
+}
+
+let zoneOfMachine: string | null = null;
+
+/** asked once: every page needs it, and to make a date format for it takes a hundred times as long as all other settings */
+function machineZone(): string {
+	return (zoneOfMachine ??= Intl.DateTimeFormat().resolvedOptions().timeZone);
 }
 
 /**

@@ -64,9 +64,10 @@ export class ArchiveUnpacker {
 
 	/** Hands the archive back and ends the child; resolves when nothing is under way. */
 	stop(): Promise<void> {
-		if (!this.#stopped && this.#archive) releaseArchive(this.ledger, this.#archive);
+		const taken = this.#stopped ? null : this.#archive;
 		this.#stopped = true;
 		this.#unpacking?.stop();
+		if (taken) releaseArchive(this.ledger, taken);
 		return this.#work ?? Promise.resolve();
 	}
 

@@ -17,6 +17,8 @@ export interface BulkFile {
 	uploadId?: string;
 	/** asked whether the ledger has it */
 	asked: boolean;
+	/** how often it broke off since somebody wanted it sent */
+	broke: number;
 }
 
 export interface BulkView {
@@ -45,6 +47,10 @@ export interface BulkOptions {
 
 const SHOWN = 12;
 const ASKED_TOGETHER = 40;
+/** more is not read before something is sent: large files would keep the line idle for minutes */
+const ASKED_TOGETHER_BYTES = 64 * 2 ** 20;
+/** so often a file that broke off is sent again by itself, once another one shows that the line is back */
+const GOES_ON_BY_ITSELF = 2;
 /** larger ones are asked for by the pieces that came; a hash of the whole would hold the file in memory */
 const LARGEST_HASHED_BYTES = 64 * 2 ** 20;
 /** a quarter of a megabyte is ten seconds of a slow line */
@@ -71,7 +77,7 @@ export class BulkSend {
 
 	add(files: readonly { file: File; folder: string }[], hints: Readonly<Record<string, unknown>>): void {
 		for (const { file, folder } of files) {
-			const fresh = { stage: 'waiting', sentBytes: 0, sentence: '', asked: false } as const;
+			const fresh = { stage: 'waiting', sentBytes: 0, sentence: '', asked: false, broke: 0 } as const;
 			this.#files.push({ key: this.#keys++, file, folder, hints, ...fresh });
 		}
 		this.goOn();
@@ -123,24 +129,34 @@ export class BulkSend {
 	retry(key?: number): void {
 		for (const one of this.#files) {
 			if (one.stage !== 'interrupted' || (key !== undefined && one.key !== key)) continue;
-			one.stage = 'waiting';
-			one.sentence = '';
+			one.broke = 0;
+			waitAgain(one);
 		}
 		this.goOn();
+	}
+
+	/** A file arrived: what broke off before it is sent again, so that nobody has to watch a line that comes and goes. */
+	#lineIsBack(): void {
+		for (const one of this.#files)
+			if (one.stage === 'interrupted' && one.broke <= GOES_ON_BY_ITSELF) waitAgain(one);
+		this.#fill();
 	}
 
 	view(): BulkView {
 		const counts = { all: 0, waiting: 0, sending: 0, sent: 0, known: 0, refused: 0, interrupted: 0 };
 		let doneBytes = 0;
 		let allBytes = 0;
+		/** of files that are not sent unless somebody says so */
+		let heldBytes = 0;
 		for (const { stage, file, sentBytes } of this.#files) {
 			counts.all++;
 			counts[stage]++;
 			allBytes += file.size;
 			doneBytes += isOpen(stage) || stage === 'interrupted' ? sentBytes : file.size;
+			if (stage === 'interrupted') heldBytes += file.size - sentBytes;
 		}
 		const state = this.#paused && counts.waiting > 0 ? 'paused' : this.#workers > 0 ? 'sending' : 'idle';
-		const leftS = state === 'sending' ? this.#speed.leftS(allBytes - doneBytes) : null;
+		const leftS = state === 'sending' ? this.#speed.leftS(allBytes - doneBytes - heldBytes) : null;
 		return { shown: this.#shown(), counts, doneBytes, allBytes, leftS, state };
 	}
 
@@ -171,7 +187,7 @@ export class BulkSend {
 	async #askAhead(signal: AbortSignal): Promise<void> {
 		const waiting = this.#waiting();
 		if (waiting.length === 0 || waiting[0].asked || signal.aborted) return;
-		const batch = waiting.slice(0, ASKED_TOGETHER);
+		const batch = askedTogether(waiting);
 		const hashes = new Map<string, BulkFile[]>();
 		for (const one of batch) {
 			one.asked = true;
@@ -208,6 +224,8 @@ export class BulkSend {
 		const { fetch, wait, slowLine, nowMs } = this.options;
 		one.stage = 'sending';
 		this.#changed();
+		/** what the server held before is not what the line brings now */
+		let countedBytes: number | null = null;
 		try {
 			one.uploadId ??= await resumeFile(one.file, fetch, signal, slowLine ? SLOW_LEAST_BYTES : undefined);
 			await sendFile(one.file, {
@@ -220,12 +238,14 @@ export class BulkSend {
 				uploadId: one.uploadId,
 				onAnnounced: (uploadId) => (one.uploadId = uploadId),
 				onProgress: ({ sentBytes }) => {
-					this.#speed.add(Math.max(0, sentBytes - one.sentBytes));
+					if (countedBytes !== null) this.#speed.add(Math.max(0, sentBytes - countedBytes));
+					countedBytes = sentBytes;
 					one.sentBytes = sentBytes;
 					this.#changed();
 				}
 			});
 			one.stage = 'sent';
+			this.#lineIsBack();
 		} catch (error) {
 			if (signal.aborted) one.stage = 'waiting';
 			else if (error instanceof SendRefused) {
@@ -233,6 +253,7 @@ export class BulkSend {
 				one.sentence = error.sentence;
 			} else {
 				one.stage = 'interrupted';
+				one.broke++;
 				one.sentence = this.options.brokeSentence ?? 'The connection broke. What arrived is kept; try again.';
 			}
 		}
@@ -246,4 +267,19 @@ export class BulkSend {
 
 function isOpen(stage: BulkStage): boolean {
 	return stage === 'waiting' || stage === 'sending';
+}
+
+function waitAgain(one: BulkFile): void {
+	one.stage = 'waiting';
+	one.sentence = '';
+}
+
+/** The next files to ask for: so many, and no more bytes than are hashed in a moment; one in any case. */
+function askedTogether(waiting: readonly BulkFile[]): BulkFile[] {
+	let bytes = 0;
+	const end = waiting.findIndex(({ file }, i) => {
+		if (file.size <= LARGEST_HASHED_BYTES) bytes += file.size;
+		return i === ASKED_TOGETHER || (i > 0 && bytes > ASKED_TOGETHER_BYTES);
+	});
+	return waiting.slice(0, end < 0 ? waiting.length : end);
 }

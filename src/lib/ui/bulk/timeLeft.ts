@@ -22,10 +22,11 @@ export function timeLeft(nowMs: () => number) {
 			const from = samples.findIndex((sample) => sample.atMs > atMs - WINDOW_MS);
 			if (from > 0) samples.splice(0, from);
 		},
-		/** seconds; null while too little is known */
+		/** seconds; null while too little is known, and where nothing came through in the last half minute */
 		leftS(bytes: number): number | null {
-			const spanMs = nowMs() - Math.max(sinceMs, nowMs() - WINDOW_MS);
-			const sent = samples.reduce((sum, sample) => sum + sample.bytes, 0);
+			const fromMs = Math.max(sinceMs, nowMs() - WINDOW_MS);
+			const spanMs = nowMs() - fromMs;
+			const sent = samples.reduce((sum, { atMs, bytes }) => sum + (atMs > fromMs ? bytes : 0), 0);
 			if (spanMs < SHORTEST_MS || sent <= 0) return null;
 			return (bytes / sent) * (spanMs / 1000);
 		}
