@@ -33,6 +33,17 @@ describe('the container file', () => {
 		}
 	});
 
+	it('runs by the very Node that built it: another version would look for a build of its own, and find no tools', () => {
+		const stages = instructions.flatMap(({ name }, i) => (name === 'FROM' ? [i] : []));
+		expect(stages).toHaveLength(2);
+		const runtime = instructions.slice(stages[1]);
+		expect(runtime).toContainEqual({
+			name: 'COPY',
+			words: '--from=build /usr/local/bin/node /usr/local/bin/node'
+		});
+		expect(read('src/cli/stampOfSources.mjs')).toContain('process.version');
+	});
+
 	it('leaves out of the build what must not be copied into it', () => {
 		const ignored = read('.dockerignore').split('\n');
 		for (const folder of ['node_modules', 'build', 'data', '.git']) expect(ignored).toContain(folder);

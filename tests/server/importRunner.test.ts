@@ -68,6 +68,20 @@ describe('the runner', () => {
 		expect(rowsOf(ledger, 'SELECT 1 FROM derivation')).toEqual([]);
 	});
 
+	it('stops also where its ledger cannot be written any more: whoever comes next takes over', async () => {
+		const test = freshLedger();
+		const { ledger, holder } = test;
+		giveLeaseBack(ledger, 'runner', holder);
+		const runner = new ImportRunner(ledger, { entry: fakeChild(ledger.folder).entry, lookEveryMs: 10 });
+		runner.start();
+		await until(() => runner.holding);
+		ledger.database.pragma('query_only = ON');
+		await runner.stop();
+		expect(runner.holding).toBe(false);
+		ledger.database.pragma('query_only = OFF');
+		expect(rowsOf(ledger, 'SELECT 1 FROM lease')).toHaveLength(1);
+	});
+
 	it('does not count attempts that its own stop broke off', async () => {
 		const test = freshLedger();
 		const { ledger, holder } = test;

@@ -8,7 +8,7 @@ import { computeFigures, type Asked, type FigureKind, type Figures } from './fig
 import type { FigureReader } from './figureReader';
 import { unpackFigures } from './figureText';
 import { KeptFigures } from './keptFigures';
-import { manyRides } from './manyRides';
+import { areManyRides, countRides } from './manyRides';
 
 /** Figures from before some rides came in: when they were computed, and how many rides are not in them. */
 export interface FiguresSince {
@@ -73,8 +73,7 @@ export class FigureDesk {
 		words: FigureWords,
 		options: ShowOptions
 	): Promise<Shown<Figures<Kind>>> {
-		const rides = this.reader ? manyRides(this.ledger) : null;
-		if (rides === null)
+		if (!this.reader || !areManyRides(this.ledger))
 			return { figures: computeFigures(this.ledger, kind, asked, words), since: null, computing: null };
 		const name = JSON.stringify([kind, asked, words.locale, words.zone]);
 		const key = figureKey(this.ledger);
@@ -89,7 +88,7 @@ export class FigureDesk {
 		const underWay = before && joins(before.askedAt, key) ? before : begin(true);
 		if (options.wait) return this.#shown(name, await underWay.done);
 		underWay.done.catch((error) => log.failure('figures not computed', error));
-		return { figures: null, since: null, computing: { rides } };
+		return { figures: null, since: null, computing: { rides: countRides(this.ledger) } };
 	}
 
 	stop(): void {

@@ -57,8 +57,8 @@ function ridesByBuild(ledger: Ledger): Map<number, OfBuild> {
 	const builds = new Map<number, OfBuild>();
 	for (const { id, wheelId, evidence } of rideBriefs(ledger)) {
 		for (const { buildId, totalM } of evidence) {
-			const own = builds.get(buildId) ?? { rides: 0, totalM: 0, wheelIds: new Set<number>(), lastRide: -1 };
-			builds.set(buildId, own);
+			let own = builds.get(buildId);
+			if (!own) builds.set(buildId, (own = { rides: 0, totalM: 0, wheelIds: new Set(), lastRide: -1 }));
 			// two parts of one ride may be on the same build
 			if (own.lastRide !== id) own.rides++;
 			own.lastRide = id;

@@ -46,22 +46,24 @@ export function listRides(
 		(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0);
 	const briefs = rideBriefs(ledger);
 	const rides = allRideFacts(ledger);
-	const wanted: RideFacts[] = [];
-	for (let place = briefs.length - 1; place >= 0; place--)
-		if (isWanted(briefs[place])) wanted.push(rides[place]);
 	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));
 	const key = query.olderThan;
-	const reached = key ? wanted.findIndex((ride) => isOlder(ride, key)) : 0;
-	const from = key
-		? reached < 0
-			? wanted.length
-			: reached
-		: (Math.max(1, Math.trunc(query.page ?? 1) || 1) - 1) * pageSize;
-	const shown = wanted.slice(from, from + pageSize);
-	const last = from + pageSize < wanted.length ? shown[shown.length - 1] : null;
+	const from = key ? 0 : (Math.max(1, Math.trunc(query.page ?? 1) || 1) - 1) * pageSize;
+	const shown: RideFacts[] = [];
+	let total = 0;
+	/** wanted rides at or behind the place where the page begins */
+	let behind = 0;
+	for (let place = briefs.length - 1; place >= 0; place--) {
+		if (!isWanted(briefs[place])) continue;
+		total++;
+		if (key && behind === 0 && !isOlder(rides[place], key)) continue;
+		if (behind >= from && shown.length < pageSize) shown.push(rides[place]);
+		behind++;
+	}
+	const last = from + pageSize < behind ? shown[shown.length - 1] : null;
 	return {
 		rows: rideRows(ledger, shown),
-		total: wanted.length,
+		total,
 		next: last ? { startMs: last.startMs, id: last.id } : null
 	};
 }

@@ -48,6 +48,7 @@ export function ownWheels(ledger: Ledger, personId: number): { id: number; name:
 export function hintsFrom(ledger: Ledger, actor: Actor, hints: RideHints): RideHints {
 	if (actor.role !== 'rider') return hints;
 	const { wet, lapsMeanSlips, wheelId } = hints;
-	const known = ownWheels(ledger, actor.personId).some(({ id }) => id === wheelId);
+	// most say nothing of it: all of a rider's rides are not looked at for nothing
+	const known = wheelId != null && ownWheels(ledger, actor.personId).some(({ id }) => id === wheelId);
 	return { riderId: actor.personId, wet, lapsMeanSlips, ...(known ? { wheelId } : {}) };
 }
