@@ -9,8 +9,10 @@ import {
 	findImport,
 	finishUpload,
 	openLedger,
-	recoverUploads
+	recoverUploads,
+	type Ledger
 } from '$lib/server';
+import { finishErasures } from '$lib/server/erasure/finishErasures';
 import { archivePath, dropArchiveBeside } from '$lib/server/store/archivePlace';
 import { sourcePath } from '$lib/server/store/sourceStore';
 import { finishArchive, recordedMembers, takeNextArchive } from '$lib/server/unpack/archiveQueue';

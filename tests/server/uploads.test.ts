@@ -123,7 +123,7 @@ describe('an upload', () => {
 		const test = freshLedger();
 		const { ledger, clock } = test;
 		const id = await announced(test);
-		const at = () => rowsOf<{ touched_ms: number }>(ledger, 'SELECT touched_ms FROM upload')[0].touched_ms;
+		const at = () => rowsOf(ledger, 'SELECT touched_ms FROM upload')[0].touched_ms;
 		const begun = clock.ms;
 		clock.ms += 900;
 		await appendToUpload(ledger, id, 0, from(bytes.subarray(0, 1000)));

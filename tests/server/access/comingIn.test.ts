@@ -145,7 +145,7 @@ describe('a session', () => {
 		const { ledger, actor, clock } = test;
 		await setPassword(ledger, actor, actor.personId, PASSWORD);
 		const { token } = await tryIn(test, PASSWORD);
-		const seen = () => rowsOf<{ seen_ms: number }>(ledger, 'SELECT seen_ms FROM session')[0].seen_ms;
+		const seen = () => rowsOf(ledger, 'SELECT seen_ms FROM session')[0].seen_ms;
 		const before = seen();
 		clock.ms += 10 * MINUTE_MS;
 		ledger.database.pragma('query_only = ON');
