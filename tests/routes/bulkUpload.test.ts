@@ -34,3 +34,24 @@ it('says no time left any more where nothing comes through for half a minute, an
 	bulk.leave();
 	expect(vi.getTimerCount()).toBe(0);
 });
+
+it('loads the page anew only where the server answers: else the page would be left, and the files with it', async () => {
+	let away = true;
+	vi.stubGlobal('fetch', async (address: string) => {
+		if (address === '/health.json' && away) throw new TypeError('network');
+		return new Response(JSON.stringify({ id: 'u1', offset: 4, known: [], importId: 1 }));
+	});
+	const load = vi.fn();
+	const bulk = bulkUpload(load);
+	bulk.add([{ file: new File(['ride'], 'a.fit'), folder: '' }], {});
+	await vi.waitFor(() => expect(bulk.view.counts.sent).toBe(1), { interval: 20 });
+	await vi.advanceTimersByTimeAsync(7000);
+	expect(load).not.toHaveBeenCalled();
+	away = false;
+	await vi.advanceTimersByTimeAsync(3000);
+	expect(load).toHaveBeenCalledTimes(1);
+	await vi.advanceTimersByTimeAsync(10_000);
+	expect(load).toHaveBeenCalledTimes(1);
+	bulk.leave();
+	expect(vi.getTimerCount()).toBe(0);
+});

@@ -37,13 +37,18 @@ export function bulkUpload(
 		const { sent, refused } = view.counts;
 		if (sent + refused === arrived) return;
 		arrived = sent + refused;
-		loading ??= setTimeout(
-			() => {
-				loading = null;
-				void load();
-			},
-			view.state === 'sending' ? LOAD_EVERY_MS : 0
-		);
+		loadIn(view.state === 'sending' ? LOAD_EVERY_MS : 0);
+	}
+
+	function loadIn(ms: number) {
+		loading ??= setTimeout(async () => {
+			const answers = await serverAnswers();
+			// the page may have been left meanwhile
+			if (loading === null) return;
+			loading = null;
+			if (answers) void load();
+			else loadIn(LOAD_EVERY_MS);
+		}, ms);
 	}
 
 	function tick(on: boolean) {
@@ -68,10 +73,23 @@ export function bulkUpload(
 			bulk.pause();
 			if (drawing) clearTimeout(drawing);
 			if (loading) clearTimeout(loading);
+			loading = null;
 			tick(false);
 			if (typeof window !== 'undefined') window.onbeforeunload = null;
 		}
 	};
+}
+
+/**
+ * Asked before the page's data is loaded anew: where the server is away the framework would leave the page for the
+ * browser's own, and every file that waits would be forgotten.
+ */
+async function serverAnswers(): Promise<boolean> {
+	try {
+		return (await fetch('/health.json')).ok;
+	} catch {
+		return false;
+	}
 }
 
 export type BulkUpload = ReturnType<typeof bulkUpload>;
