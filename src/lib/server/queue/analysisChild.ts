@@ -11,7 +11,6 @@ import { programLimits } from '../ledger/programLimits';
 import { log } from '../log/log';
 import { processorMs } from './processorMs';
 import { residentBytes } from './residentBytes';
-import { standBack } from './standBack';
 import { tookTooLong } from './tookTooLong';
 
 export interface ChildLimits {
@@ -92,7 +91,6 @@ export class AnalysisChild {
 			execArgv: [`--max-old-space-size=${heapMegabytes}`],
 			stdio: ['ignore', 'ignore', 'pipe', 'ipc']
 		});
-		standBack(child.pid);
 		// what a child prints may quote the file it reads: the log learns how much it was
 		child.stderr?.on('data', (piece: Buffer) => log.warn('child said something', { bytes: piece.length }));
 		return child;

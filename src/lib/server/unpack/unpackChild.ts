@@ -3,7 +3,6 @@ import type { FileRefusal } from '../../../jobs/analysis/messages';
 import type { MemberFacts, MemberOutcome, UnpackMessage, UnpackRequest } from '../../../jobs/unpack/messages';
 import { log } from '../log/log';
 import { residentBytes } from '../queue/residentBytes';
-import { standBack } from '../queue/standBack';
 
 export interface UnpackChildLimits {
 	/** wall time for one file of an archive, milliseconds */
@@ -100,7 +99,6 @@ function start(entry: string): ChildProcess {
 		execArgv: ['--max-old-space-size=256'],
 		stdio: ['ignore', 'ignore', 'pipe', 'ipc']
 	});
-	standBack(child.pid);
 	child.stderr?.on('data', (piece: Buffer) => log.warn('child said something', { bytes: piece.length }));
 	return child;
 }
