@@ -30,7 +30,7 @@ test('The terminal says what the page says, in plain spaces, and that it is no c
 	expect(text).toContain(
 		'No event of Old is confirmed yet: nothing can be decided before its 3 are reviewed.'
 	);
-	expect(text).toContain('Old: 3 slips on 20.0 observed km: 15.0 per 100 observed km');
+	expect(text).toContain('Old: 3 events counted as slips on 20.0 observed km: 15.0 per 100 observed km');
 	expect(text).toContain('(3 not reviewed, counted here)');
 	expect(text).toContain('New: No slip of the reference size counts on 20.0 observed km');
 	expect(text).toContain('Unreviewed events count on both:');

@@ -141,7 +141,7 @@ describe('the words of a report', () => {
 		const lines = notShownWords(report(), FOUND, formats).join('\n');
 		expect(lines).toContain('Of the 30.0\u00a0km that count for New, 10.0\u00a0km (33\u00a0%)');
 		expect(lines).toContain('New was observed on no distance there');
-		expect(lines).toContain('whose slips are known it was: Rides of a test 3/4 = 75 %.');
+		expect(lines).toContain('whose slips are known found were 3 of 4 (75\u00a0%) in "Rides of a test".');
 		expect(lines).toContain('New on one wheel');
 		expect(lines).toContain('is not known: no ride of a wheel known to be good yet');
 	});
@@ -152,6 +152,20 @@ describe('the words of a report', () => {
 		expect(foundOnObserved(written)).toEqual([{ rides: 'B', found: '3/4 = 75 %' }]);
 		const shipped = new URL('../bench/detection-figures.md', import.meta.url);
 		expect(foundOnObserved(readFileSync(shipped, 'utf8')).length).toBeGreaterThan(0);
+	});
+
+	it('keeps counts and distances apart, which together would read as one larger number', async () => {
+		const page = pageOf((await twoBuilds()).report()).replaceAll('\u00a0', ' ');
+		expect(page).toContain('1 ride, 30.0 km');
+		expect(page).toMatch(/1 wheel, \w+/);
+		expect(page).not.toMatch(/>\s*\d+, \d/);
+	});
+
+	it('says once, not twice, that false alarms are not known', async () => {
+		const { report } = await twoBuilds();
+		const lines = notShownWords(report(), FOUND, formats).join('\n');
+		expect(lines.match(/no ride of a wheel known to be good yet/g)).toHaveLength(1);
+		expect(lines).toContain('False alarms pull any ratio towards 1.');
 	});
 
 	it('marks what is invented', async () => {

@@ -56,13 +56,15 @@ describe('againstWords', () => {
 
 	it('answers at the same torque and age where enough can be compared', () => {
 		expect(words(against())).toBe(
-			'On the 150 km that can be compared, Old would have had 8.2 slips; 1 count on New. The rides support that New slips less often than Old at the same hub torque and age.'
+			'On the 150 km that can be compared, Old would have had about 8.2 slips; 1 counts on New. The rides support that, on these wheels, New slips less often than Old at the same hub torque and age.'
 		);
 	});
 
 	it('supports a difference only when the limits leave 1 out', () => {
 		expect(words(against({ upper: 1.01 }))).toContain('do not show whether New or Old slips more often');
-		expect(words(against({ lower: 1.2, upper: 8 }))).toContain('support that New slips more often');
+		expect(words(against({ lower: 1.2, upper: 8 }))).toContain(
+			'support that, on these wheels, New slips more often'
+		);
 		expect(words(against({ upper: null }))).toContain('do not show');
 	});
 
@@ -72,15 +74,26 @@ describe('againstWords', () => {
 			/^Only 10 % of the distance of New was ridden at a torque and age that Old knows/
 		);
 		expect(words(gentle)).toContain(
-			'Per observed km alone: The rides support that New slips less often than Old.'
+			'Per observed km alone: the rides support that, on these wheels, New slips less often than Old.'
 		);
 	});
 
 	it('decides nothing while no event of the old build is reviewed', () => {
 		const open = { referenceConfirmed: 0, referenceUnreviewed: 9 };
 		expect(words(against(), open)).toMatch(
-			/^No event of Old is confirmed yet: nothing can be decided before its 9 are reviewed\. If all that was found/
+			/^No event of Old is confirmed yet: nothing can be decided before its 9 are reviewed\. If all that was found counted on both: on the 150 km/
 		);
+	});
+
+	it('says nothing of unreviewed events but what they would support if they were slips', () => {
+		const open = { referenceConfirmed: 0, referenceUnreviewed: 9 };
+		expect(words(against(), open)).toContain('The rides would then support that, on these wheels, New');
+		expect(words(against(), open)).not.toContain('rides support');
+		expect(words(against({ upper: 1.01 }), open)).toContain('would not show whether');
+	});
+
+	it('promises no tenths of slips that were only expected', () => {
+		expect(words(against({ expected: 38.9 }))).toContain('about 39 slips');
 	});
 
 	it('never calls a build free of slips, nor compares what was not observed', () => {
@@ -163,6 +176,15 @@ describe('trendWords', () => {
 		expect(trendWords(trend({ verdict: 'better', shape: 0.5 }), formats)).toMatch(/^Gets better/);
 		expect(trendWords(trend({ verdict: 'not shown' }), formats)).toContain('does not prove it steady');
 		expect(trendWords(trend({ shapeUpper: null }), formats)).toContain('to no limit');
+	});
+
+	it('makes a trend of events that nobody has reviewed a condition, not a finding', () => {
+		expect(trendWords(trend({}), formats, 27)).toMatch(
+			/^Gets worse with distance, if the 27 events that are not reviewed are slips\. /
+		);
+		expect(trendWords(trend({ verdict: 'better' }), formats, 1)).toMatch(
+			/^Gets better with distance, if the event that is not reviewed is a slip\. /
+		);
 	});
 
 	it('says of few slips that they are too few, and never that there is no trend', () => {

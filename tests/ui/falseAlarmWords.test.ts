@@ -26,7 +26,7 @@ describe('falseAlarmWords', () => {
 
 	it('bounds what was not seen, in the unit of the rates beside it as well', () => {
 		expect(words({})).toBe(
-			'On wheels known to be good the tool reported none in 98.0 observed km: at most 37.6 per 1000 km (3.8 per 100), upper 95 % limit.'
+			'On wheels known to be good the tool reported none in 98.0 observed km: at most 37.6 per 1000 km (3.8 per 100), the upper end of its 95 % limits.'
 		);
 	});
 

@@ -23,6 +23,24 @@ it('says the rate, its limits, their confidence and the exposure', () => {
 	);
 });
 
+it('calls what nobody has reviewed events that are counted, not slips', () => {
+	const rate = {
+		count: 27,
+		observedM: 364_000,
+		ratePerHundredKm: 7.42,
+		lowerPerHundredKm: 4.4,
+		upperPerHundredKm: 12.8,
+		confidence: 0.95
+	};
+	expect(plain(rateWords(rate, formats, 27).sentence)).toMatch(
+		/^27 events counted as slips on 364 observed km: 7\.4/
+	);
+	expect(plain(rateWords({ ...rate, count: 1 }, formats, 1).sentence)).toMatch(
+		/^1 event counted as a slip on /
+	);
+	expect(plain(rateWords(rate, formats).sentence)).toMatch(/^27 slips on /);
+});
+
 it('never says nought: no event gives the upper limit', () => {
 	const words = rateWords(
 		{
@@ -37,6 +55,8 @@ it('never says nought: no event gives the upper limit', () => {
 	);
 	expect(plain(words.value)).toBe('none found; at most 3.8 per 100 observed km');
 	expect(plain(words.sentence)).not.toMatch(/\b0 per/);
+	// 3.69 events / 98 km: the upper end of two-sided limits (Garwood 1936), not the one-sided bound of 3.00
+	expect(plain(words.sentence)).toContain('up to 3.8 per 100 observed km (upper end of its 95 % limits)');
 });
 
 it('gives no rate where nothing was observed', () => {

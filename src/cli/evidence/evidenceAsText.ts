@@ -48,9 +48,9 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 	function linesOf(build: BuildTold): string[] {
 		const open = build.unreviewed > 0 ? ` (${build.unreviewed} not reviewed, counted here)` : '';
 		return [
-			`${build.name}: ${rateWords(build.worst.pooled, formats).sentence}${open}`,
+			`${build.name}: ${rateWords(build.worst.pooled, formats, build.unreviewed).sentence}${open}`,
 			`  ${intervalWords(build.worst, formats)}`,
-			`  ${trendWords(build.life.trend, formats)}`,
+			`  ${trendWords(build.life.trend, formats, told.policy.shown === 'found' ? build.unreviewed : 0)}`,
 			`  ${pickUpWords(build.pickUps, formats)}`,
 			...(told.policy.detection === 'corrected' ? correctedLines(build) : []),
 			...(build.feltAndFound ? feltWords(build.feltAndFound, formats).map((line) => `  ${line}`) : [])

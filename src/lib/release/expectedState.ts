@@ -26,8 +26,8 @@ export function expectedState(
 			'Rides at torque and age that the old build knew.'
 		);
 	const has = Number.isFinite(expected.ratioUpper)
-		? `the upper ${words.share(expected.confidence)} limit is ${words.figure(expected.ratioUpper)}`
-		: 'no upper limit can be given';
+		? `its ${words.share(expected.confidence)} limits reach ${words.figure(expected.ratioUpper)}`
+		: 'no upper limit can be given, because no confirmed slip of the old build lies there to expect by';
 	const sentence = `${asked}; ${has}, on ${words.share(expected.comparableShare)} of the observed distance.`;
 	if (expected.comparableShare < LEAST_COMPARABLE_SHARE)
 		return notYet(
@@ -36,5 +36,7 @@ export function expectedState(
 			`At least ${words.share(LEAST_COMPARABLE_SHARE)} of the distance at torque and age that the old build knew.`
 		);
 	if (expected.ratioUpper <= limit) return holds(name, sentence);
-	return notYet(name, sentence, 'More comparable distance, and no more slips on it.');
+	return Number.isFinite(expected.ratioUpper)
+		? notYet(name, sentence, 'More comparable distance, and no more slips on it.')
+		: notYet(name, sentence, 'Review of the events of the old build: only its confirmed slips are expected.');
 }

@@ -1,4 +1,4 @@
-import { counted } from './counted';
+import { counted, countedSlips } from './counted';
 import { fails, holds, notYet } from './criterionState';
 import type { CriterionState, FixedPlan, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
@@ -22,10 +22,10 @@ export function fixedPlanState(
 		.reduce((sum, metres) => sum + metres, 0);
 	const wanted = criteria.wheels * observedMPerWheel;
 	const asked = `At most ${words.figure(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${words.share(criteria.confidence)} confidence, shown by ${words.km(observedMPerWheel)} on each of ${counted(criteria.wheels, 'wheel', 'wheels', words)} with ${slipsAllowed === 0 ? 'no slip' : `at most ${words.number(slipsAllowed)} counted`}`;
-	const sentence = `${asked}; ${words.km(has)} of ${words.km(wanted)} are there, ${slips === 0 ? 'no slip counts' : counted(slips, 'slip counts', 'slips count', words)}.`;
+	const sentence = `${asked}; ${words.km(has)} of ${words.km(wanted)} are there, ${countedSlips(slips, evidence.confirmed, words)}.`;
 	if (evidence.confirmed > slipsAllowed) return fails('rate', sentence);
 	const left: string[] = [];
-	if (slips > slipsAllowed) left.push(`review of ${counted(evidence.unreviewed, 'event', 'events', words)}`);
+	if (slips > slipsAllowed) left.push(`Review of ${counted(evidence.unreviewed, 'event', 'events', words)}`);
 	if (has < wanted) left.push(`${words.km(wanted - has)} observed without more slips than allowed`);
 	return left.length === 0 ? holds('rate', sentence) : notYet('rate', sentence, `${left.join(', ')}.`);
 }

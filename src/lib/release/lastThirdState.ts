@@ -28,7 +28,13 @@ export function lastThirdState(
 		'last third',
 		sentence,
 		lastThird.observedM > 0
-			? `About ${words.km(3 * (neededM - lastThird.observedM))} more in all, if no further slip counts.`
+			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if no further slip counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
+}
+
+/** Upwards to two digits: a distance that hangs on what is still to come is known no better. */
+function roughly(metres: number): number {
+	const unit = 10 ** Math.max(0, Math.floor(Math.log10(metres)) - 1);
+	return Math.ceil(metres / unit) * unit;
 }

@@ -1,4 +1,4 @@
-import { counted } from './counted';
+import { counted, countedSlips } from './counted';
 import { fails, holds, notYet, outOfReach } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, SequentialPlan, TestEvidence } from './criteria';
 import { planLines, sequentialCourse } from './sequentialCourse';
@@ -20,7 +20,7 @@ export function sequentialPlanState(
 	const all = sequentialCourse(lines, evidence.slipsAtObservedM, observedM);
 	const confirmed = sequentialCourse(lines, evidence.confirmedAtObservedM, observedM);
 	const slips = evidence.slipsAtObservedM.length;
-	const sentence = `${asked}; ${words.km(observedM)} are observed, ${slips === 0 ? 'no slip counts' : counted(slips, 'slip counts', 'slips count', words)}.`;
+	const sentence = `${asked}; ${words.km(observedM)} are observed, ${countedSlips(slips, evidence.confirmedAtObservedM.length, words)}.`;
 	if (confirmed.state === 'fail') return fails('rate', sentence);
 	if (all.state === 'pass') return holds('rate', sentence);
 	if (all.state === 'fail')

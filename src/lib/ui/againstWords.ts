@@ -55,34 +55,53 @@ export function againstWords(against: ComparisonFigures, pair: Pair, formats: Fo
 	].filter(([, observedM]) => !(observedM > 0));
 	if (bare) return `Nothing was observed on ${bare[0]} yet, so the two cannot be set against each other.`;
 	if (pair.referenceConfirmed === 0 && pair.referenceUnreviewed > 0)
-		return `No event of ${reference} is confirmed yet: nothing can be decided before its ${formats.number(pair.referenceUnreviewed)} are reviewed. If all that was found counts on both: ${answer(against.asFound, pair, formats)}`;
-	return answer(against.decides, pair, formats);
+		return `No event of ${reference} is confirmed yet: nothing can be decided before its ${formats.number(pair.referenceUnreviewed)} are reviewed. If all that was found counted on both: ${lowerFirst(answer(against.asFound, pair, formats, true))}`;
+	return answer(against.decides, pair, formats, false);
 }
 
-function answer({ expected, ratio }: SetAgainst, { build, reference }: Pair, formats: Formats): string {
+function answer(
+	{ expected, ratio }: SetAgainst,
+	{ build, reference }: Pair,
+	formats: Formats,
+	/** events are taken for slips that nobody has confirmed */
+	assumed: boolean
+): string {
 	const observedM = expected.comparedM + expected.notComparedM;
 	const share = observedM > 0 ? expected.comparedM / observedM : 0;
 	if (share >= LEAST_COMPARED_SHARE && expected.expected > 0) {
-		const conclusion = conclude(build, reference, expected, ' at the same hub torque and age');
-		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had ${formats.figure(expected.expected)} slips; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} count on ${build}`}. ${conclusion}`;
+		const conclusion = conclude(build, reference, expected, ' at the same hub torque and age', assumed);
+		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had about ${expectedWords(expected.expected, formats)}; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} ${expected.counted === 1 ? 'counts' : 'count'} on ${build}`}. ${conclusion}`;
 	}
 	const why =
 		expected.expected === 0 && share >= LEAST_COMPARED_SHARE
 			? `${reference} had no counted slip at the torque and age that ${build} was ridden at.`
 			: `Only ${formats.share(share)} of the distance of ${build} was ridden at a torque and age that ${reference} knows, so the two were not ridden alike.`;
-	return `${why} Per observed km alone: ${conclude(build, reference, ratio, '')}`;
+	return `${why} Per observed km alone: ${lowerFirst(conclude(build, reference, ratio, '', assumed))}`;
 }
 
 function conclude(
 	build: string,
 	reference: string,
 	{ lower, upper }: Pick<RatioFigures, 'lower' | 'upper'>,
-	how: string
+	how: string,
+	assumed: boolean
 ): string {
-	if (upper !== null && upper < 1)
-		return `The rides support that ${build} slips less often than ${reference}${how}.`;
-	if (lower > 1) return `The rides support that ${build} slips more often than ${reference}${how}.`;
-	return `The rides do not show whether ${build} or ${reference} slips more often${how}: it may be either way.`;
+	const support = `The rides ${assumed ? 'would then' : ''} support that, on these wheels,`.replace(
+		'  ',
+		' '
+	);
+	if (upper !== null && upper < 1) return `${support} ${build} slips less often than ${reference}${how}.`;
+	if (lower > 1) return `${support} ${build} slips more often than ${reference}${how}.`;
+	return `The rides ${assumed ? 'would not' : 'do not'} show whether ${build} or ${reference} slips more often${how}: it may be either way.`;
+}
+
+/** An estimate with its own uncertainty: from ten on, tenths would promise more than it can keep. */
+function expectedWords(expected: number, formats: Formats): string {
+	return `${expected >= 10 ? formats.number(expected) : formats.figure(expected)} slips`;
+}
+
+function lowerFirst(sentence: string): string {
+	return sentence.charAt(0).toLowerCase() + sentence.slice(1);
 }
 
 /** "0.14 (0.02 to 0.6)"; without any slip: "at most 0.6"; "no limit" where none can be given. */

@@ -29,7 +29,7 @@ export function falseAlarmWords(rate: FalseAlarmFigures, formats: Formats): stri
 	// rates of builds are per 100 km: the same bound in their unit
 	const same = `${formats.figure(upperPerThousandKm / 10)} per 100`;
 	if (rate.events === 0)
-		return `${where} none in ${km}: at most ${upper} per 1000 km (${same}), upper ${confidence} limit.`;
+		return `${where} none in ${km}: at most ${upper} per 1000 km (${same}), the upper end of its ${confidence} limits.`;
 	const found = rate.events === 1 ? '1 slip' : `${formats.number(rate.events)} slips`;
 	const limits = `${formats.figure(rate.lowerPerThousandKm)} to ${upper}`;
 	const doubt =

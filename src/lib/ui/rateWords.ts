@@ -20,17 +20,23 @@ export interface RateWords {
 }
 
 /**
- * A rate in words. "0" is never written: no event found bounds the rate and does not make it nothing.
+ * A rate in words. "0" is never written: no event found bounds the rate and does not make it nothing. What nobody has
+ * reviewed is an event that is counted, not yet a slip.
  *
+ * @param unreviewed how many of the counted nobody has reviewed, 0 or more
  * @example rateWords({ count: 0, observedM: 98000, ... upperPerHundredKm: 3.76 }, formats).value
  * // "none found; at most 3.8 per 100 observed km"
  */
-export function rateWords(rate: RateFigures, formats: Formats): RateWords {
-	const { value, sentence } = wordsOf(rate, formats);
+export function rateWords(rate: RateFigures, formats: Formats, unreviewed = 0): RateWords {
+	const { value, sentence } = wordsOf(rate, formats, unreviewed);
 	return { value, sentence, clause: sentence.charAt(0).toLowerCase() + sentence.slice(1) };
 }
 
-function wordsOf(rate: RateFigures, formats: Formats): { value: string; sentence: string } {
+function wordsOf(
+	rate: RateFigures,
+	formats: Formats,
+	unreviewed: number
+): { value: string; sentence: string } {
 	const exposure = formats.km(rate.observedM).replace('\u00a0km', '\u00a0observed\u00a0km');
 	const confidence = formats.share(rate.confidence);
 	if (rate.upperPerHundredKm === null || rate.ratePerHundredKm === null) {
@@ -43,12 +49,16 @@ function wordsOf(rate: RateFigures, formats: Formats): { value: string; sentence
 	if (rate.count === 0) {
 		return {
 			value: `none found; at most ${upper} per 100 observed km`,
-			sentence: `No slip of the reference size counts on ${exposure}: the rate may still be up to ${upper} per 100 observed km (upper ${confidence} limit).`
+			sentence: `No slip of the reference size counts on ${exposure}: the rate may still be up to ${upper} per 100 observed km (upper end of its ${confidence} limits).`
 		};
 	}
 	const value = formats.figure(rate.ratePerHundredKm);
 	const lower = formats.figure(rate.lowerPerHundredKm);
-	const slips = rate.count === 1 ? '1 slip' : `${formats.number(rate.count)} slips`;
+	const several = rate.count !== 1;
+	const slips =
+		unreviewed > 0
+			? `${formats.number(rate.count)} ${several ? 'events counted as slips' : 'event counted as a slip'}`
+			: `${formats.number(rate.count)} ${several ? 'slips' : 'slip'}`;
 	return {
 		value: `${value} per 100 observed km`,
 		sentence: `${slips} on ${exposure}: ${value} per 100 observed km, ${confidence} limits ${lower} to ${upper}.`

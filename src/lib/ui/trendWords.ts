@@ -14,18 +14,26 @@ export interface TrendFigures {
 	readonly confidence: number;
 }
 
-/** Whether a build gets worse with distance, in a sentence with what it rests on. */
-export function trendWords(trend: TrendFigures, formats: Formats): string {
+/**
+ * Whether a build gets worse with distance, in a sentence with what it rests on.
+ *
+ * @param unreviewed how many of the counted events nobody has reviewed: a trend of those is no more than a condition
+ */
+export function trendWords(trend: TrendFigures, formats: Formats, unreviewed = 0): string {
 	const { verdict, slips, shape, shapeLower, shapeUpper, confidence } = trend;
 	if (verdict === 'too few to say' || shape === null)
 		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${slips === 1 ? 'slip counts' : 'slips count'}`}: too few to say whether the rate changes with distance.`;
 	const limits = `${formats.share(confidence)} limits ${formats.figure(shapeLower ?? 0)} to ${shapeUpper === null ? 'no limit' : formats.figure(shapeUpper)}`;
 	const figures = `With the distance doubled, slips grow ${formats.figure(2 ** shape)}-fold (2-fold would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
+	const condition =
+		unreviewed > 0
+			? `, if the ${unreviewed === 1 ? 'event that is' : `${formats.number(unreviewed)} events that are`} not reviewed ${unreviewed === 1 ? 'is a slip' : 'are slips'}`
+			: '';
 	switch (verdict) {
 		case 'worse':
-			return `Gets worse with distance. ${figures}`;
+			return `Gets worse with distance${condition}. ${figures}`;
 		case 'better':
-			return `Gets better with distance. ${figures}`;
+			return `Gets better with distance${condition}. ${figures}`;
 		default:
 			return `The rides show neither worse nor better with distance, which does not prove it steady. ${figures}`;
 	}

@@ -22,7 +22,7 @@ export function notShownWords(
 		torque(view, formats),
 		...fewWheels(view, formats),
 		`A slip of fewer than ${REFERENCE_SLIP_CRANK_DEG} crank degrees is in no rate here, and below ${LEAST_REPORTED_DEG} crank degrees nothing is reported: roads and sensors make as much without a slip. ${promise(found)}`,
-		`${falseAlarmWords(view.falseAlarms.pooled, formats)} ${expectedFalseAlarms(view.falseAlarms.pooled, view.told.builds, formats)}`,
+		falseAlarms(view, formats),
 		...felt(view, formats),
 		...reported(view, formats),
 		`Where ${view.before.name} came in because it slipped, its rate tells of worn hardware, not of a new part. A low rate on these kilometres does not show that it stays low on later ones.`,
@@ -34,7 +34,28 @@ function promise(found: readonly FoundOnObserved[]): string {
 	const aim = `"Observed" aims at finding 90 % of slips of ${REFERENCE_SLIP_CRANK_DEG} crank degrees`;
 	return found.length === 0
 		? `${aim}.`
-		: `${aim}; on test rides whose slips are known it was: ${found.map((set) => `${set.rides} ${set.found}`).join('; ')}.`;
+		: `${aim}; on test rides whose slips are known found were ${found.map(({ rides, found: share }) => `${plainShare(share)} in ${plainSet(rides)}`).join(' and ')}.`;
+}
+
+/** "3/4 = 75 %" as "3 of 4 (75 %)". */
+function plainShare(found: string): string {
+	return found.replace(/(\d+)\/(\d+) = (\d+) %/, '$1 of $2 ($3\u00a0%)');
+}
+
+/** The benchmark's name of a set for a reader who knows neither its folders nor how it is trained. */
+function plainSet(name: string): string {
+	const plain = name
+		.replace(' (sample-rides)', '')
+		.replace('seeds that no training uses', 'none of which it has learned from');
+	return `"${plain}"`;
+}
+
+/** How often it is wrong and what that does to ratios; said once where nothing is known. */
+function falseAlarms({ falseAlarms: { pooled }, told }: ReportView, formats: Formats): string {
+	const often = falseAlarmWords(pooled, formats);
+	return pooled.ratePerThousandKm === null
+		? `${often} False alarms pull any ratio towards 1.`
+		: `${often} ${expectedFalseAlarms(pooled, told.builds, formats)}`;
 }
 
 function unobserved({ before, after }: ReportView, formats: Formats): string[] {
@@ -70,7 +91,7 @@ function torque({ coverage, before, after }: ReportView, formats: Formats): stri
 		coverage.highestNm === coverage.fromNm
 			? ''
 			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)} Nm on, where its hardest slips lie`;
-	return `${before.name} slipped from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of the bin); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
+	return `${before.name} slipped from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of its group of torque); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
 }
 
 function some(metres: number, formats: Formats): string {

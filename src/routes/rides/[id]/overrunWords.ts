@@ -15,7 +15,16 @@ export function overrunWords(
 	const gear = event.gear ? ` in ${event.gear}` : '';
 	const steps = overrunSteps(event.overrunCrankDeg, ratio, ride.stepHubDeg);
 	if (!steps) return `${hub} ${limits}${gear}`;
-	const digits = steps.value < 3 ? 1 : 0;
+	const digits = stepDigits(steps.value);
 	const number = (count: number) => formats.number(count, digits);
 	return `${hub} ${limits}${gear}, about ${number(steps.value)} engagement steps (${number(steps.lower)} to ${number(steps.upper)})`;
+}
+
+/** "20 steps", "2.4 steps": an estimate whose limits lie a third apart has no tenths beyond a few steps. */
+export function stepsWords(steps: number, formats: Pick<Formats, 'number'>): string {
+	return `${formats.number(steps, stepDigits(steps))} steps`;
+}
+
+function stepDigits(steps: number): number {
+	return steps < 3 ? 1 : 0;
 }
