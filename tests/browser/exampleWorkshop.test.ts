@@ -6,6 +6,7 @@ import { everyPath, firstEvent, originalCounts, seconds } from './exampleWords';
 import { expectGuidedStartLeads, expectPagesAreLight, expectWordsAreExplained } from './guidedStart';
 import { expectRideViewsAgree } from './rideViews';
 import { expectReviewByKeys } from './reviewByKeys';
+import { EXPLAINED, expectFiguresExplained } from './numbersExplained';
 import { expectReportPrints } from './reportPrints';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
@@ -205,6 +206,10 @@ describe('the example workshop, from the first start to a comparison', () => {
 	it('prints the report of one build against another, and gives its figures and charts as files', async () => {
 		await expectReportPrints(desk, 'before=1&after=3');
 	});
+
+	it.each(EXPLAINED)('has the meaning of every figure on %s one press away', (path) =>
+		expectFiguresExplained(desk, path)
+	);
 
 	it('tells what was on a wheel at any kilometre of its axis, by keys and from the table behind it', async () => {
 		const { page } = desk;

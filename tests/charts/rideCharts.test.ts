@@ -70,9 +70,9 @@ describe('TimeStrip', () => {
 		expect(svg).toContain('<path d="" fill="url(#gained-hatch)">');
 	});
 
-	it('leaves out a number that would run into the one before, but never that of the open event', () => {
-		expect(strip({ slips: marks, numbered: true })).not.toContain('>2<');
-		expect(strip({ slips: marks, numbered: true, selectedId: 9 })).toContain('>2<');
+	it('leaves out a number that would run into the next sign, but never that of the open event', () => {
+		expect(strip({ slips: marks, numbered: true })).not.toContain('>1<');
+		expect(strip({ slips: marks, numbered: true, selectedId: marks[0].id })).toContain('>1<');
 	});
 
 	it('tells size by the area of the sign and strength of signs by strokes under it', () => {
@@ -85,7 +85,7 @@ describe('TimeStrip', () => {
 	});
 
 	it('writes the size beside the number', () => {
-		expect(strip({ slips: marks, numbered: true })).toContain('>1: 180°<');
+		expect(strip({ slips: marks.slice(0, 1), numbered: true })).toContain('>1: 180°<');
 	});
 
 	it('shows the stretch that is being chosen', () => {

@@ -1,5 +1,6 @@
 import { RATE, OBSERVED, RATE_WORDS } from './wordsOfRates';
 import type { Word, WordLink } from './words';
+import { WORDS_OF_DECISION } from './wordsOfDecision';
 
 const FOUND: WordLink = { href: '/method#found', name: 'How a slip is found' };
 const CANNOT: WordLink = { href: '/method#one-second', name: 'What a ride cannot show' };
@@ -178,56 +179,5 @@ export const WORDS = {
 		says: 'The first kilometres, in which surfaces settle. Wear is drawn from there on.'
 	},
 	...RATE_WORDS,
-	build: {
-		word: 'Build',
-		group: 'The way to a decision',
-		says: 'One configuration of a wheel: parts with revision and batch, measured stack, assembly torques, date. What is changed later is a new build.'
-	},
-	'fitted-period': {
-		word: 'Fitted period',
-		group: 'The way to a decision',
-		says: 'From the instant at which a build went on a wheel to the one at which it came off. Rides find their build by it.'
-	},
-	service: {
-		word: 'Service',
-		group: 'The way to a decision',
-		says: 'The hub was opened, cleaned, greased or its parts turned. It starts a clock of its own.'
-	},
-	incident: {
-		word: 'Incident',
-		group: 'The way to a decision',
-		says: 'A slip that was reported without a ride file. It stands beside the rate, and an open one holds a release back.'
-	},
-	'bench-check': {
-		word: 'Bench check',
-		group: 'The way to a decision',
-		says: 'Before the first ride: does it hold torque standing, coast freely, and does the ring stay where it is?'
-	},
-	criteria: {
-		word: 'Release criteria',
-		group: 'The way to a decision',
-		says: 'What the new build has to show, written down before its test. A change is a new version and begins with fresh kilometres.'
-	},
-	plan: {
-		word: 'Plan',
-		group: 'The way to a decision',
-		says: 'How many kilometres and how many slips decide, fixed beforehand. All before its end is interim. A plan tells two risks: to pass a bad build, and to fail a good one.',
-		source: 'Wald 1947; IEC 61124; chi-square for a fixed distance'
-	},
-	record: {
-		word: 'Record of a decision',
-		group: 'The way to a decision',
-		says: 'What an owner signed, with frozen copies of the figures it rests on and a hash by which it can be checked later.'
-	},
-	'distance-to-limit': {
-		word: 'Distance to the limit',
-		group: 'The way to a decision',
-		says: 'Where a measured wear would reach its limit if it went on in a straight line. With few or scattered measurements it may have no end, and then that is said.',
-		source: 'Fieller 1954'
-	},
-	'analysis-version': {
-		word: 'Analysis version',
-		group: 'The way to a decision',
-		says: 'The number of the rules by which rides were read. No figure mixes two versions, and a person switches to a newer one after seeing what it changes.'
-	}
+	...WORDS_OF_DECISION
 } as const satisfies Record<string, Word>;

@@ -24,7 +24,8 @@ export const RATE_WORDS = {
 		word: 'None found',
 		group: 'How often, and how sure',
 		says: 'Nothing found is never "no slips will happen". The upper limit says how often it may slip and still show nothing on so many kilometres: 300 observed km without a slip leave 10 per 1000 km possible.',
-		madeOf: 'One-sided, 95 %: 3.0 events / observed km.',
+		madeOf:
+			'One-sided 95 %, as here: 3.0 events / observed km; as the upper end of two-sided 95 % limits, as beside rates: 3.7.',
 		source: 'Garwood 1936',
 		more: RATE
 	},
@@ -54,6 +55,23 @@ export const RATE_WORDS = {
 		source: 'Fay and Feuer 1997; McCullagh and Nelder 1989',
 		more: RATE
 	},
+	'times-as-often': {
+		word: 'Times as often',
+		group: 'How often, and how sure',
+		says: 'The rate of one build divided by that of the other, per observed km. Below 1 is less often. Where the limits hold 1, the rides do not tell the two apart.',
+		source: 'Clopper and Pearson 1934; Fay 1999'
+	},
+	'power-strokes': {
+		word: 'Power strokes',
+		group: 'How often, and how sure',
+		says: 'One press of a leg: two for each turn of the crank under drive. Slips are set against those ridden at the same torque.'
+	},
+	'goes-along': {
+		word: 'What slips go along with',
+		group: 'How often, and how sure',
+		says: 'How many times as often it slips with one step more of a circumstance, the others held. A hint where to look, no cause.',
+		source: 'Holm 1979, for asking several at once'
+	},
 	'slips-by-age': {
 		word: 'Slips a wheel by age',
 		group: 'How often, and how sure',
@@ -64,7 +82,7 @@ export const RATE_WORDS = {
 		word: 'Worse, steady, better',
 		group: 'How often, and how sure',
 		says: 'Whether slips come more often with distance. "Too few to say" is an answer of its own and does not mean steady.',
-		madeOf: 'The shape of a power law over the watched kilometres, with limits.',
+		madeOf: 'The growth exponent of a power law over the watched kilometres, with limits: 1 is steady.',
 		source: 'IEC 61710; Crow 1975'
 	},
 	expected: {

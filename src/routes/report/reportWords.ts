@@ -1,0 +1,46 @@
+import type { WordId } from '$lib/ui/words';
+
+const FIGURES: readonly WordId[] = [
+	'slip',
+	'reference-slip',
+	'total-distance',
+	'observed-distance',
+	'age',
+	'hub-torque',
+	'step',
+	'rate',
+	'limits',
+	'upper-limit',
+	'bursts',
+	'unreviewed',
+	'verdict',
+	'episode',
+	'false-alarms',
+	'times-as-often',
+	'expected',
+	'two-lists',
+	'power-strokes',
+	'slips-by-age',
+	'trend',
+	'analysis-version',
+	'file-hash'
+];
+const DECISION: readonly WordId[] = [
+	'criteria',
+	'plan',
+	'confidence',
+	'stop-rule',
+	'test-spread',
+	'last-third',
+	'distance-to-limit',
+	'frozen-design',
+	'bench-check',
+	'incident',
+	'build',
+	'record'
+];
+
+/** What a report prints the meaning of: its figures, and where criteria were set the words of those. */
+export function reportWords(criteria: boolean): readonly WordId[] {
+	return criteria ? [...FIGURES, ...DECISION] : FIGURES;
+}
