@@ -7,13 +7,11 @@ const FIGURES: readonly WordId[] = [
 	'observed-distance',
 	'age',
 	'hub-torque',
-	'step',
 	'rate',
 	'limits',
 	'upper-limit',
 	'bursts',
 	'unreviewed',
-	'verdict',
 	'episode',
 	'false-alarms',
 	'times-as-often',
@@ -34,9 +32,7 @@ const DECISION: readonly WordId[] = [
 	'last-third',
 	'distance-to-limit',
 	'frozen-design',
-	'bench-check',
 	'incident',
-	'build',
 	'record'
 ];
 
