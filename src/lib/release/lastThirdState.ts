@@ -1,6 +1,7 @@
 import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
 import { counted } from './counted';
 import { holds, notYet } from './criterionState';
+import { roughly } from './roughly';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
 const UNIT_M = 1_000_000;
@@ -31,10 +32,4 @@ export function lastThirdState(
 			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if no further slip counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
-}
-
-/** Upwards to two digits: a distance that hangs on what is still to come is known no better. */
-function roughly(metres: number): number {
-	const unit = 10 ** Math.max(0, Math.floor(Math.log10(metres)) - 1);
-	return Math.ceil(metres / unit) * unit;
 }

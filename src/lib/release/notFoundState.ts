@@ -1,6 +1,7 @@
 import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
 import { counted } from './counted';
 import { holds, notYet } from './criterionState';
+import { roughly } from './roughly';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
 const UNIT_M = 1_000_000;
@@ -42,7 +43,7 @@ export function notFoundState(
 		'slips not found',
 		sentence,
 		Number.isFinite(upper)
-			? `About ${words.km(observedM * (upper / limit - 1))} more observed, if no further slip counts.`
+			? `About ${words.km(roughly(observedM * (upper / limit - 1)))} more observed, if no further slip counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
 }

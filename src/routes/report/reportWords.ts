@@ -30,6 +30,7 @@ const DECISION: readonly WordId[] = [
 	'stop-rule',
 	'test-spread',
 	'last-third',
+	'not-found',
 	'distance-to-limit',
 	'frozen-design',
 	'incident',
