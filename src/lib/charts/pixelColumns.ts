@@ -32,25 +32,29 @@ export function pixelColumns(
 	const width = upper.length;
 	upper.fill(Infinity);
 	lower.fill(-Infinity);
+	// on an axis that grows downwards the highest value lies lowest
+	const [tops, bases] = slope > 0 ? [low, high] : [high, low];
 	// plain variables throughout: this runs thousands of times a frame
 	let lastX = NaN;
+	let lastColumn = 0;
 	let lastTop = NaN;
 	let lastBase = NaN;
 	for (let i = 0; i < low.length; i++) {
-		const value = high[i];
+		const value = tops[i];
 		if (value !== value) {
 			lastX = NaN;
 			continue;
 		}
 		const at = xs[i];
 		const top = start + slope * value;
-		const base = exact ? top : start + slope * low[i];
+		const base = exact ? top : start + slope * bases[i];
 		const column = Math.floor(at);
 		if (column >= 0 && column < width) {
 			if (top < upper[column]) upper[column] = top;
 			if (base > lower[column]) lower[column] = base;
 		}
-		if (lastX === lastX) {
+		// two points of one column have been taken with the column
+		if (lastX === lastX && column > lastColumn) {
 			// from where the two come closest, so that a summary is not drawn higher than it is
 			let from = lastBase;
 			let to = top;
@@ -60,9 +64,17 @@ export function pixelColumns(
 					to = base;
 				} else from = to = (Math.max(lastTop, top) + Math.min(lastBase, base)) / 2;
 			}
-			join(upper, lower, lastX, from, at, to);
+			if (column - lastColumn === 1 && lastColumn >= 0 && column < width) {
+				// neighbours share the place on the edge between them; their ends have been taken
+				const edge = from + ((column - lastX) / (at - lastX)) * (to - from);
+				if (edge < upper[lastColumn]) upper[lastColumn] = edge;
+				if (edge > lower[lastColumn]) lower[lastColumn] = edge;
+				if (edge < upper[column]) upper[column] = edge;
+				if (edge > lower[column]) lower[column] = edge;
+			} else join(upper, lower, lastX, from, at, to);
 		}
 		lastX = at;
+		lastColumn = column;
 		lastTop = top;
 		lastBase = base;
 	}
