@@ -1,7 +1,7 @@
 import type { Inks } from './canvasInks.svelte';
-import type { EventSpan, PixelSpan, StripGroundPaths } from './groundPaths';
+import type { EventSpan, StripGroundPaths } from './groundPaths';
 import { hatchTile } from './hatchTile';
-import { layOver, packedPixel, pixelsOf, type Pixels, type Rgba } from './pixelPaint';
+import { cover, packedPixel, pixelInk, pixelsOf, type PixelInk, type Pixels } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
 /** the rows that were made last, by their width: all strips of a frame stand on the same ground */
@@ -30,15 +30,12 @@ export function groundRows(
 	const tile = hatchTile(ratio);
 	const rows = rowsFor(width, tile.length, before?.rows);
 	rows.whole.fill(packedPixel(rgbaOf(inks.sheet)));
-	const inBox = ([from, to]: PixelSpan): PixelSpan => [from * ratio - left, to * ratio - left];
-	const hatch = rgbaOf(inks.soft);
-	for (const span of ground.hatchedSpans)
-		columns(width, inBox(span), (x, share) => {
-			for (let row = 0; row < tile.length; row++)
-				layOver(rows, row * width + x, share * tile[(x + row) % tile.length], hatch);
-		});
-	for (const span of ground.gapSpans) paintGap(rows, inBox(span), ratio, inks);
-	for (const event of ground.events) paintEvent(rows, event, inBox(event.span), ratio, inks);
+	const hatch = pixelInk(rgbaOf(inks.soft));
+	for (const [from, to] of ground.hatchedSpans)
+		paintHatch(rows, from * ratio - left, to * ratio - left, tile, hatch);
+	for (const [from, to] of ground.gapSpans)
+		paintGap(rows, from * ratio - left, to * ratio - left, ratio, inks);
+	for (const event of ground.events) paintEvent(rows, event, left, ratio, inks);
 	if (!before && kept.size >= MOST_KEPT) kept.clear();
 	kept.set(width, { ground, key, rows });
 	return rows;
@@ -50,36 +47,44 @@ function rowsFor(width: number, height: number, before: Pixels | undefined): Pix
 	return pixelsOf(new Uint8ClampedArray(4 * width * height), width, height);
 }
 
-/** each column of a stretch with the share of it that the stretch covers */
-function columns(width: number, [from, to]: PixelSpan, paint: (x: number, share: number) => void): void {
-	for (let x = Math.max(0, Math.floor(from)); x < Math.min(width, to); x++) {
-		const share = Math.min(to, x + 1) - Math.max(from, x);
-		if (share > 0) paint(x, share);
+/** how much of a pixel column lies in a stretch, 0 to 1 */
+const covered = (x: number, from: number, to: number) => (to < x + 1 ? to : x + 1) - (from > x ? from : x);
+
+function paintHatch(rows: Pixels, from: number, to: number, tile: Float32Array, ink: PixelInk): void {
+	const { width, height } = rows;
+	for (let x = Math.max(0, Math.floor(from)); x < width && x < to; x++) {
+		const most = covered(x, from, to) * ink.most;
+		let place = x % tile.length;
+		for (let row = 0; row < height; row++) {
+			cover(rows, row * width + x, (tile[place] * most + 0.5) | 0, ink);
+			if (++place === tile.length) place = 0;
+		}
 	}
 }
 
-function fill(rows: Pixels, span: PixelSpan, colour: Rgba, alpha: number): void {
-	columns(rows.width, span, (x, share) => {
-		for (let row = 0; row < rows.height; row++) layOver(rows, row * rows.width + x, share * alpha, colour);
-	});
+/** @param dots only rows that hold a dot of a dotted line, by this ratio; 0 = all */
+function fill(rows: Pixels, from: number, to: number, ink: PixelInk, alpha: number, dots = 0): void {
+	const { width, height } = rows;
+	for (let x = Math.max(0, Math.floor(from)); x < width && x < to; x++) {
+		const over = (covered(x, from, to) * alpha * ink.most + 0.5) | 0;
+		for (let row = 0; row < height; row++)
+			if (dots === 0 || (row / dots) % 3 < 1) cover(rows, row * width + x, over, ink);
+	}
 }
 
 /** even the shortest gap is seen; its edges are dotted */
-function paintGap(rows: Pixels, [from, to]: PixelSpan, ratio: number, inks: Inks): void {
+function paintGap(rows: Pixels, from: number, to: number, ratio: number, inks: Inks): void {
 	const end = Math.max(to, from + 0.5 * ratio);
-	fill(rows, [from, end], rgbaOf(inks.sunken), 1);
-	const edge = rgbaOf(inks.soft);
-	for (const at of [from, end])
-		columns(rows.width, [at - ratio / 4, at + ratio / 4], (x, share) => {
-			for (let row = 0; row < rows.height; row++)
-				if ((row / ratio) % 3 < 1) layOver(rows, row * rows.width + x, share, edge);
-		});
+	fill(rows, from, end, pixelInk(rgbaOf(inks.sunken)), 1);
+	const edge = pixelInk(rgbaOf(inks.soft));
+	for (const at of [from, end]) fill(rows, at - ratio / 4, at + ratio / 4, edge, 1, ratio);
 }
 
-function paintEvent(rows: Pixels, event: EventSpan, [from, to]: PixelSpan, ratio: number, inks: Inks): void {
+function paintEvent(rows: Pixels, event: EventSpan, left: number, ratio: number, inks: Inks): void {
+	const [from, to] = [event.span[0] * ratio - left, event.span[1] * ratio - left];
 	const counts = event.standing === 'confirmed' || event.standing === 'unreviewed';
-	const colour = rgbaOf(counts ? inks.accent : inks.soft);
-	fill(rows, [from, to], colour, 0.16);
+	const ink = pixelInk(rgbaOf(counts ? inks.accent : inks.soft));
+	fill(rows, from, to, ink, 0.16);
 	const half = (event.selected ? 1.25 : 0.75) * 0.5 * ratio;
-	for (const at of [from, to]) fill(rows, [at - half, at + half], colour, event.selected ? 1 : 0.45);
+	for (const at of [from, to]) fill(rows, at - half, at + half, ink, event.selected ? 1 : 0.45);
 }

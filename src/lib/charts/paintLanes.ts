@@ -3,7 +3,7 @@ import { laneShare, type LaneSum } from './driveLanes';
 import type { StripGroundPaths } from './groundPaths';
 import { groundRows } from './groundRows';
 import { pixelBox, type PixelSurface, type PlotBox } from './pixelBox';
-import { layRows, packedPixel, paintRow, paintSpan } from './pixelPaint';
+import { layRows, paintRow, paintSpans, spansFor } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 import type { StripPlaces } from './stripPlaces';
 
@@ -37,20 +37,27 @@ export function paintLanes(surface: PixelSurface, scene: LanesScene, inks: Inks)
 	const base = (row: number) => Math.round((row + 1) * lane * ratio);
 	for (let row = 0; row < scene.lines; row++) paintRow(pixels, base(row) - thin, thin, rgbaOf(inks.rule));
 	const wide = Math.max(1, Math.round(COLUMN * ratio));
-	const edges: number[] = [];
-	for (let x = 0; x < pixels.width + wide; x += wide)
-		edges.push(places.timeAt((left + Math.min(pixels.width, x)) / ratio));
-	for (const [row, sum] of lanes.entries()) {
-		const colour = rgbaOf(row === 0 ? inks.ink : inks.soft);
-		const packed = packedPixel(colour);
-		for (let column = 0; column + 1 < edges.length; column++) {
-			const [from, to] = [edges[column], edges[column + 1]];
-			const share = to > from ? laneShare(sum, from, to) : 0;
-			if (share <= 0) continue;
-			const end = Math.min(pixels.width, (column + 1) * wide);
-			for (let x = column * wide; x < end; x++)
-				paintSpan(pixels, x, base(row) - fill * ratio * share, base(row), colour, packed);
+	const columns = Math.ceil(pixels.width / wide);
+	const edges = edgesFor(columns + 1);
+	for (let column = 0; column <= columns; column++)
+		edges[column] = places.timeAt((left + Math.min(pixels.width, column * wide)) / ratio);
+	const { from, to } = spansFor(pixels.width);
+	for (let row = 0; row < lanes.length; row++) {
+		const [sum, bottom] = [lanes[row], base(row)];
+		to.fill(bottom);
+		for (let column = 0; column < columns; column++) {
+			const [begin, end] = [edges[column], edges[column + 1]];
+			const share = end > begin ? laneShare(sum, begin, end) : 0;
+			from.fill(bottom - fill * ratio * share, column * wide, (column + 1) * wide);
 		}
+		paintSpans(pixels, from, to, rgbaOf(row === 0 ? inks.ink : inks.soft));
 	}
 	show();
+}
+
+/** seconds at the edges of the columns, from frame to frame */
+let kept = new Float64Array(0);
+function edgesFor(count: number): Float64Array {
+	if (kept.length !== count) kept = new Float64Array(count);
+	return kept;
 }

@@ -48,15 +48,17 @@ export function paintLine(
 	dash: readonly [number, number] | null = null,
 	slanted = false
 ): void {
-	const packed = packedPixel(colour);
 	const { width } = pixels;
+	const { from, to } = spansFor(width);
 	const half = thickness / 2;
 	const drawn = dash ? dash[0] : 1;
 	const period = dash ? dash[0] + dash[1] : 1;
 	for (let x = 0; x < width; x++) {
 		const run = lower[x] - upper[x];
-		if (!(run >= 0)) continue;
-		if (dash && x % period >= drawn) continue;
+		if (!(run >= 0) || x % period >= drawn) {
+			to[x] = from[x] = 0;
+			continue;
+		}
 		let more = half;
 		if (slanted) {
 			// beyond some slope a column is no longer crossed by one stretch of the line alone
@@ -64,8 +66,10 @@ export function paintLine(
 			// a slope lies half in its column's rows already
 			more = half * Math.sqrt(1 + slope * slope) - slope / 2;
 		}
-		paintSpan(pixels, x, upper[x] - more, lower[x] + more, colour, packed);
+		from[x] = upper[x] - more;
+		to[x] = lower[x] + more;
 	}
+	paintSpans(pixels, from, to, colour);
 }
 
 /** pixels up in one column */
@@ -73,67 +77,102 @@ const STEEPEST = 1.5;
 
 /** Fills between two lines where the first lies above the second (smaller y). */
 export function paintBetween(pixels: Pixels, above: PixelColumns, below: PixelColumns, colour: Rgba): void {
-	const packed = packedPixel(colour);
+	const { from, to } = spansFor(pixels.width);
 	for (let x = 0; x < pixels.width; x++) {
-		const to = below.upper[x];
+		from[x] = above.upper[x];
 		// of summaries the highest values are compared: their ranges overlap nearly everywhere
-		if (above.upper[x] < to && to <= below.lower[x]) paintSpan(pixels, x, above.upper[x], to, colour, packed);
+		to[x] = below.upper[x] <= below.lower[x] ? below.upper[x] : -Infinity;
+	}
+	paintSpans(pixels, from, to, colour);
+}
+
+/** A span of each pixel column, from place to place; used again and again. */
+interface Spans {
+	readonly from: Float64Array;
+	readonly to: Float64Array;
+}
+let kept: Spans | null = null;
+export function spansFor(width: number): Spans {
+	if (kept?.from.length !== width) kept = { from: new Float64Array(width), to: new Float64Array(width) };
+	return kept;
+}
+
+/**
+ * Paints each column from one place to another, its ends softened; nothing where it does not end below its begin.
+ * All columns in one loop: places handed from function to function cost more than the painting.
+ */
+export function paintSpans(pixels: Pixels, from: Float64Array, to: Float64Array, colour: Rgba): void {
+	const { width, height, whole } = pixels;
+	const ink = pixelInk(colour);
+	const { packed, most } = ink;
+	const opaque = most === 256;
+	for (let x = 0; x < width; x++) {
+		const top = from[x] > 0 ? from[x] : 0;
+		const base = to[x] < height ? to[x] : height;
+		if (!(base > top)) continue;
+		const first = Math.floor(top);
+		const last = Math.ceil(base) - 1;
+		let at = first * width + x;
+		if (first === last) {
+			cover(pixels, at, ((base - top) * most + 0.5) | 0, ink);
+			continue;
+		}
+		cover(pixels, at, ((first + 1 - top) * most + 0.5) | 0, ink);
+		const end = last * width + x;
+		for (at += width; at < end; at += width) {
+			if (opaque) whole[at] = packed;
+			else cover(pixels, at, most, ink);
+		}
+		cover(pixels, end, ((base - last) * most + 0.5) | 0, ink);
 	}
 }
 
-/** Paints one column from one place to another, its ends softened. */
-export function paintSpan(
-	pixels: Pixels,
-	x: number,
-	from: number,
-	to: number,
-	colour: Rgba,
-	packed = packedPixel(colour)
-): void {
-	const { width, height, whole } = pixels;
-	const top = from > 0 ? from : 0;
-	const base = to < height ? to : height;
-	if (!(base > top)) return;
-	const first = Math.floor(top);
-	const last = Math.ceil(base) - 1;
-	const alpha = colour[3];
-	if (first === last) return cover(pixels, first * width + x, base - top, colour, packed);
-	if (first === top && alpha === 255) whole[first * width + x] = packed;
-	else cover(pixels, first * width + x, first + 1 - top, colour, packed);
-	const end = last * width + x;
-	if (alpha === 255) for (let at = (first + 1) * width + x; at < end; at += width) whole[at] = packed;
-	else for (let at = (first + 1) * width + x; at < end; at += width) cover(pixels, at, 1, colour, packed);
-	cover(pixels, end, base - last, colour, packed);
+/** A colour made ready to be laid over others. */
+export interface PixelInk {
+	readonly colour: Rgba;
+	readonly packed: number;
+	/** what covers a whole pixel, of 256 */
+	readonly most: number;
+	/** two of the four bytes, opaque, with room between them, and the two others */
+	readonly odd: number;
+	readonly even: number;
 }
 
-/** Lays a colour that covers a share of a pixel over what is there. */
-export function layOver(pixels: Pixels, pixel: number, share: number, colour: Rgba): void {
-	cover(pixels, pixel, share, colour, packedPixel(colour));
-}
-
-/** layOver where the colour is packed already: on opaque ground two bytes at a time, as whole numbers */
-function cover(pixels: Pixels, pixel: number, share: number, colour: Rgba, packed: number): void {
-	const { whole } = pixels;
-	const there = whole[pixel] | 0;
-	if ((there & ALPHA) !== ALPHA) return coverThin(pixels, pixel, (share * colour[3]) / 255, colour);
-	// of 256: both shares together fill a byte without a remainder
-	const over = (share * colour[3] * (256 / 255) + 0.5) | 0;
-	const under = 256 - over;
+export function pixelInk(colour: Rgba): PixelInk {
+	const packed = packedPixel(colour);
 	const opaque = packed | ALPHA;
-	const odd = (Math.imul(there & 0xff00ff, under) + Math.imul(opaque & 0xff00ff, over) + 0x800080) | 0;
-	const even =
-		(Math.imul((there >>> 8) & 0xff00ff, under) + Math.imul((opaque >>> 8) & 0xff00ff, over) + 0x800080) | 0;
-	whole[pixel] = ((odd >>> 8) & 0xff00ff) | (even & 0xff00ff00);
+	return {
+		colour,
+		packed,
+		most: Math.round((colour[3] * 256) / 255),
+		odd: opaque & 0xff00ff,
+		even: (opaque >>> 8) & 0xff00ff
+	};
+}
+
+/**
+ * Lays an ink over what is there: on opaque ground as whole numbers, two bytes at a time.
+ *
+ * @param over how much it covers, of 256: whole, at most `ink.most`
+ */
+export function cover(pixels: Pixels, pixel: number, over: number, ink: PixelInk): void {
+	const there = pixels.whole[pixel] | 0;
+	if ((there & ALPHA) !== ALPHA) return coverThin(pixels, pixel, over, ink.colour);
+	// both shares together are 256, so that a byte is filled without a remainder
+	const under = 256 - over;
+	const odd = (Math.imul(there & 0xff00ff, under) + Math.imul(ink.odd, over) + 0x800080) | 0;
+	const even = (Math.imul((there >>> 8) & 0xff00ff, under) + Math.imul(ink.even, over) + 0x800080) | 0;
+	pixels.whole[pixel] = ((odd >>> 8) & 0xff00ff) | (even & 0xff00ff00);
 }
 
 /** what is there is not opaque itself */
 function coverThin({ bytes }: Pixels, pixel: number, over: number, colour: Rgba): void {
 	if (over <= 0) return;
+	const share = over / 256;
 	const at = 4 * pixel;
-	const there = bytes[at + 3];
-	const under = (there / 255) * (1 - over);
-	const alpha = over + under;
-	for (let i = 0; i < 3; i++) bytes[at + i] = (colour[i] * over + bytes[at + i] * under) / alpha;
+	const under = (bytes[at + 3] / 255) * (1 - share);
+	const alpha = share + under;
+	for (let i = 0; i < 3; i++) bytes[at + i] = (colour[i] * share + bytes[at + i] * under) / alpha;
 	bytes[at + 3] = 255 * alpha;
 }
 
