@@ -91,10 +91,12 @@ try {
 	await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
 	const rows: string[] = [];
 	const worked: number[] = [];
+	const still: number[] = [];
 	for (const scene of SCENES) {
 		const samples = await page.evaluate((what) => drawBench.show(what), scene);
 		const all: number[] = [];
 		worked.push(...(await traced(page, 'work', 40)).costs);
+		still.push(...(await traced(page, 'still', 40)).costs);
 		// once without counting: code that has not run yet is compiled
 		for (const { move } of MOVES) await page.evaluate((name) => drawBench.frames(name, 30), move);
 		for (const { title, move, count, before } of MOVES) {
@@ -110,7 +112,7 @@ try {
 		}
 		rows.push(row(`**${scene.title}** (${(samples / 1e6).toFixed(2)} million values)`, '**all**', all, []));
 	}
-	const text = figures(rows, worked);
+	const text = figures(rows, worked, still);
 	console.log(text);
 	writeFileSync(join(here, 'draw-figures.md'), text);
 } finally {
@@ -158,7 +160,7 @@ function row(scene: string, move: string, costs: number[], walls: number[]): str
 	return `| ${scene} | ${move} | ${costs.length} | ${ms(0.5)} | ${ms(0.95)} | ${ms(1)} | ${wall} |`;
 }
 
-function figures(rows: string[], worked: number[]): string {
+function figures(rows: string[], worked: number[], still: number[]): string {
 	return [
 		'# What drawing a ride costs',
 		'',
@@ -168,7 +170,7 @@ function figures(rows: string[], worked: number[]): string {
 		'long enough; at 200 values a second every line has a ripple of the crank, its levels made in the page. Each movement',
 		`was made ${PASSES} times; of each frame the least of them counts, since other programs slow them down unevenly. Beside them`,
 		`a fixed piece of arithmetic took ${quantile(worked, 0.5).toFixed(1)} ms of processor time in the middle and ${quantile(worked, 0).toFixed(1)} ms at best: by that factor`,
-		'a single pass is too high.',
+		`a single pass is too high. A frame in which nothing moves costs the bench itself ${quantile(still, 0.5).toFixed(1)} ms; that is in every figure.`,
 		'',
 		'| ride | movement | frames | half within | 95 of 100 within | most | clock, half within |',
 		'| --- | --- | --- | --- | --- | --- | --- |',

@@ -7,22 +7,11 @@ import { linearScale } from '$lib/charts/linearScale';
 import { minMaxLevels } from '$lib/charts/minMaxLevels';
 import { paintStrip } from '$lib/charts/paintStrip';
 import { pixelColumns as columnsInto } from '$lib/charts/pixelColumns';
-import {
-	cover,
-	layRows,
-	paintBetween,
-	paintLine,
-	paintSpans,
-	pixelInk,
-	pixelsOf,
-	type Pixels,
-	type Rgba
-} from '$lib/charts/pixelPaint';
+import { layRows, paintBetween, paintLine, pixelsOf, type Pixels } from '$lib/charts/pixelPaint';
 import { rgbaOf } from '$lib/charts/rgbaOf';
 import { timeAxis } from '$lib/charts/rideAxis';
 import type { StripTrace } from '$lib/charts/strip';
 import { stripPlaces } from '$lib/charts/stripPlaces';
-import { seededChance } from '$lib/slip/seededChance';
 import { traceOfWindow, type TraceColumns } from '$lib/charts/traceOfWindow';
 
 const f32 = (...values: number[]) => Float32Array.from(values);
@@ -195,49 +184,6 @@ describe('the ground as pixels', () => {
 		const low = blank(1, 2);
 		layRows(low, ground);
 		expect([...low.whole]).toEqual([1, 2]);
-	});
-});
-
-describe('cover', () => {
-	it('mixes by share over what is opaque, and over nothing keeps the colour', () => {
-		const pixels = blank(2, 1);
-		pixels.bytes.set([200, 100, 0, 255], 0);
-		cover(pixels, 0, 128, pixelInk([0, 0, 100, 255]));
-		cover(pixels, 1, 128, pixelInk([10, 20, 30, 255]));
-		expect([...pixels.bytes]).toEqual([100, 50, 50, 255, 10, 20, 30, 128]);
-	});
-
-	it('comes within half a step of mixing byte by byte, on drawn colours, and stays opaque', () => {
-		const chance = seededChance(5);
-		const drawn = () => chance.next();
-		const byte = () => Math.floor(256 * drawn());
-		for (let i = 0; i < 500; i++) {
-			const ground = [byte(), byte(), byte(), 255];
-			const colour: Rgba = [byte(), byte(), byte(), byte()];
-			const ink = pixelInk(colour);
-			const over = Math.round(drawn() * ink.most);
-			const pixels = blank(1, 1);
-			pixels.bytes.set(ground);
-			cover(pixels, 0, over, ink);
-			[...pixels.bytes].forEach((value, place) => {
-				const mixed = place === 3 ? 255 : ground[place] + ((colour[place] - ground[place]) * over) / 256;
-				expect(Math.abs(value - mixed)).toBeLessThanOrEqual(place === 3 ? 0 : 0.5001);
-			});
-		}
-	});
-});
-
-describe('paintSpans', () => {
-	it('paints every column from place to place, stays inside and leaves out what is empty', () => {
-		const pixels = blank(4, 3);
-		const [from, to] = [Float64Array.of(0.5, -5, 2, 1), Float64Array.of(2, 9, 1, 1.25)];
-		paintSpans(pixels, from, to, [0, 0, 0, 255]);
-		expect([0, 1, 2, 3].map((x) => alphas(pixels, x))).toEqual([
-			[128, 255, 0],
-			[255, 255, 255],
-			[0, 0, 0],
-			[0, 64, 0]
-		]);
 	});
 });
 
