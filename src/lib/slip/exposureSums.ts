@@ -1,16 +1,7 @@
 import type { ExposureAmount } from './exposure';
 
-/** Amounts of one exposure, in the order in which they lie in a sum. */
-const AMOUNTS = [
-	'drivenM',
-	'drivenS',
-	'observedM',
-	'observedS',
-	'drivenTurns',
-	'observedTurns',
-	'pickUps',
-	'observedPickUps'
-] as const satisfies readonly (keyof ExposureAmount)[];
+/** Sums of one exposure, one behind the other: see `amounts` for their order. */
+const AMOUNTS = 8;
 
 /** What one second adds. */
 export interface ExposureSecond {
@@ -36,7 +27,7 @@ export class ExposureSums {
 
 	/** @param cells cells are numbered from 0 */
 	constructor(cells: number) {
-		this.sums = new Float64Array(cells * AMOUNTS.length);
+		this.sums = new Float64Array(cells * AMOUNTS);
 		this.met = new Uint8Array(cells);
 	}
 
@@ -47,7 +38,7 @@ export class ExposureSums {
 			this.filled.push(cell);
 		}
 		const { sums } = this;
-		const from = cell * AMOUNTS.length;
+		const from = cell * AMOUNTS;
 		sums[from + 2] += seen * metres;
 		sums[from + 3] += seen;
 		if (!driven) return;
@@ -61,9 +52,16 @@ export class ExposureSums {
 
 	/** The sums of a cell by name. */
 	amounts(cell: number): ExposureAmount {
-		const from = cell * AMOUNTS.length;
-		return Object.fromEntries(
-			AMOUNTS.map((name, i) => [name, this.sums[from + i]])
-		) as unknown as ExposureAmount;
+		const from = cell * AMOUNTS;
+		return {
+			drivenM: this.sums[from],
+			drivenS: this.sums[from + 1],
+			observedM: this.sums[from + 2],
+			observedS: this.sums[from + 3],
+			drivenTurns: this.sums[from + 4],
+			observedTurns: this.sums[from + 5],
+			pickUps: this.sums[from + 6],
+			observedPickUps: this.sums[from + 7]
+		};
 	}
 }
