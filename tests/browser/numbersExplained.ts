@@ -3,14 +3,7 @@ import type { Page } from 'playwright-core';
 import type { Visit } from './workshop';
 
 /** Pages whose figures a decision may rest on. */
-export const EXPLAINED = [
-	'/',
-	'/rides',
-	'/compare',
-	'/builds/3/release',
-	'/report?before=1&after=3',
-	'/versions'
-];
+export const EXPLAINED = ['/', '/compare', '/builds/3/release', '/report?before=1&after=3', '/versions'];
 
 /** What bears digits and is no figure: dates, clocks, numbers of versions, codes of people, marks of parts, names. */
 const NO_FIGURE = [
@@ -41,7 +34,11 @@ export async function numbersWithoutMeaning(page: Page): Promise<string[]> {
 			const element = node.parentElement!;
 			const text = noFigure.reduce(
 				(rest, { source, flags }) => rest.replace(new RegExp(source, flags), ''),
-				(node.textContent ?? '').replaceAll('\u00a0', ' ')
+				// a figure that is set off by itself is told by the words around it
+				((element.matches('strong, b') ? element.parentElement : node)?.textContent ?? '').replaceAll(
+					'\u00a0',
+					' '
+				)
 			);
 			if (!/\d/.test(text) || element.closest(LEFT_ALONE) || !element.checkVisibility()) continue;
 			const cell = element.closest<HTMLTableCellElement>('td, th');
