@@ -1,7 +1,7 @@
 import { driveSignals } from '../../../src/lib/drivetrain/driveSignals';
 import { DEFAULT_CIRCUMFERENCE_M } from '../../../src/lib/drivetrain/nameGears';
 import { secondGrid } from '../../../src/lib/drivetrain/secondGrid';
-import { candidateFeatures, placeCandidate } from '../../../src/lib/slip/candidateFeatures';
+import { candidateFeatures, placeCandidate, type Placed } from '../../../src/lib/slip/candidateFeatures';
 import { reportSizeDeg } from '../../../src/lib/slip/reportSizeDeg';
 import { rideContext } from '../../../src/lib/slip/rideContext';
 import { observationRows, type ObservationRows } from './observationRows';
@@ -32,8 +32,17 @@ const LEAST_GATHERED_DEG = 36;
 /** a slip that leaves less than this is not taught as one: nothing of it can be seen */
 const LEAST_TAUGHT_DEG = 18;
 
-/** Finds the candidates of a ride and sets them beside the truth; `wantsAlong` for rides whose share is judged. */
-export function gather(labelled: LabelledRide, wantsAlong = false): GatheredRide {
+/**
+ * Finds the candidates of a ride and sets them beside the truth.
+ *
+ * @param wantsAlong for rides whose observed share is judged
+ * @param wanted which candidates are kept, by their truth and first second; only for them features are computed
+ */
+export function gather(
+	labelled: LabelledRide,
+	wantsAlong = false,
+	wanted: (truth: number, startS: number) => boolean = () => true
+): GatheredRide {
 	const { ride, bike, events } = labelled;
 	const grid = secondGrid(ride, bike.circumferenceM ?? DEFAULT_CIRCUMFERENCE_M);
 	const context = rideContext(driveSignals(grid), bike);
@@ -49,11 +58,12 @@ export function gather(labelled: LabelledRide, wantsAlong = false): GatheredRide
 		truth: [],
 		observation: observationRows(context, labelled, events, wantsAlong)
 	};
+	const all: Placed[] = [];
 	for (const candidate of context.candidates) {
 		const placed = placeCandidate(context, candidate);
 		const sizeDeg = reportSizeDeg(context, placed);
 		if (sizeDeg < LEAST_GATHERED_DEG) continue;
-		out.rows.push(candidateFeatures(context, placed));
+		all.push(placed);
 		out.startS.push(placed.from);
 		out.overrunDeg.push(placed.carefulDeg);
 		out.sizeDeg.push(sizeDeg);
@@ -63,7 +73,16 @@ export function gather(labelled: LabelledRide, wantsAlong = false): GatheredRide
 		out.truth.push(shown ? was : -2);
 	}
 	keepOneEach(out);
-	return out;
+	const keep = all.map(({ from }, i) => wanted(out.truth[i], from));
+	const chosen = <T>(values: readonly T[]) => values.filter((_, i) => keep[i]);
+	return {
+		...out,
+		rows: chosen(all).map((placed) => candidateFeatures(context, placed)),
+		startS: chosen(out.startS),
+		overrunDeg: chosen(out.overrunDeg),
+		sizeDeg: chosen(out.sizeDeg),
+		truth: chosen(out.truth)
+	};
 }
 
 /** Of the candidates near one slip only the largest is it; the others are counted neither way. */

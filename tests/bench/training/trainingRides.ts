@@ -78,7 +78,9 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 			for (let k = 0; k < plan.probeCopies; k++) {
 				const slipped = insertSlips(labelled.ride, 120, random(plan.firstProbeSeed + seed++), 0.1);
 				parts.push({
-					...gather({ ...labelled, ...slipped }),
+					...gather({ ...labelled, ...slipped }, false, (_, startS) =>
+						slipped.events.some((e) => Math.abs(e.t0 - startS) < NEAR_S)
+					),
 					origin,
 					asRecorded: false,
 					lookAlikes: false,
@@ -113,23 +115,7 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 }
 
 function copy(labelled: LabelledRide, origin: Origin, onlyNear: boolean, lookAlikes: boolean): TrainingPart {
-	const all = gather(labelled);
-	const keep = all.startS.map(
-		(startS, i) =>
-			all.truth[i] !== -2 &&
-			(!onlyNear || all.truth[i] >= 0 || labelled.events.some((e) => Math.abs(e.t0 - startS) < NEAR_S))
-	);
-	const chosen = <T>(values: readonly T[]) => values.filter((_, i) => keep[i]);
-	return {
-		...all,
-		rows: chosen(all.rows),
-		startS: chosen(all.startS),
-		overrunDeg: chosen(all.overrunDeg),
-		sizeDeg: chosen(all.sizeDeg),
-		truth: chosen(all.truth),
-		origin,
-		asRecorded: false,
-		lookAlikes,
-		probe: false
-	};
+	const near = (startS: number) => labelled.events.some((e) => Math.abs(e.t0 - startS) < NEAR_S);
+	const wanted = (truth: number, startS: number) => truth !== -2 && (!onlyNear || truth >= 0 || near(startS));
+	return { ...gather(labelled, false, wanted), origin, asRecorded: false, lookAlikes, probe: false };
 }
