@@ -103,4 +103,20 @@ describe('a folder of files', () => {
 		const { underWay } = (await answer.json()) as { underWay: { receiving: number } };
 		expect(underWay.receiving).toBe(0);
 	});
+
+	it('goes on by itself after the line was away, and the page with its list of files stays', async () => {
+		const { page, context } = desk;
+		const names = Array.from({ length: 40 }, (_, i) => join(folder, `away ${i}.fit`));
+		names.forEach((name, i) => writeFileSync(name, Buffer.alloc(1_500_000, 100 + i)));
+		await page.goto('/rides');
+		await page.locator('input[type=file][accept]').setInputFiles(names);
+		await page.getByText(/\d+ arrived/).waitFor();
+		// by now the page wants its data anew
+		await context.setOffline(true);
+		await page.waitForTimeout(5000);
+		expect(await bulk().innerText()).toMatch(/40 files.*to go/);
+		await context.setOffline(false);
+		await page.locator('[data-bulk="idle"]').waitFor({ timeout: 90_000 });
+		expect(await bulk().innerText()).toMatch(/40 files: 40 arrived\./);
+	});
 });
