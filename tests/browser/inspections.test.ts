@@ -1,3 +1,4 @@
+import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
 import { startEmpty, unexpectedOn } from './startEmpty';
@@ -160,6 +161,63 @@ describe('stacks, inspections and incidents of a workshop', () => {
 		await page.getByRole('button', { name: 'Keep the inspection' }).click();
 		expect(new URL(page.url()).pathname).toBe('/wheels/1/inspections/2');
 		await context.close();
+	});
+
+	it('puts back what was withdrawn, where it was withdrawn, by keys alone', async () => {
+		const { page } = desk;
+		const focused = () => page.evaluate(() => document.activeElement?.textContent?.trim());
+		/** opens the fold with the form, says why and withdraws; the focus then stands on the way back */
+		const withdraw = async (place: Locator, why: string) => {
+			await place.getByText('Withdraw it', { exact: true }).first().focus();
+			await page.keyboard.press('Enter');
+			await page.keyboard.press('Tab');
+			await page.keyboard.type(why);
+			await page.keyboard.press('Enter');
+			await page.getByText(`Because: ${why}`).waitFor();
+			await expect.poll(focused).toBe('Put it back');
+		};
+		await page.goto('/wheels/1', { waitUntil: 'networkidle' });
+		const distance = page.locator('section', { has: page.getByRole('heading', { name: 'Distance' }) });
+		await distance.getByText('Write down distance without a recording').click();
+		const form = distance.locator('form[action="?/unlogged"]');
+		await form.getByLabel('By when').fill('2026-05-02T09:00');
+		await form.getByLabel('Distance, km').fill('70');
+		await form.getByRole('button').click();
+		await distance.getByText('70.0 km in all').waitFor();
+		await withdraw(distance, 'another wheel');
+		await distance.getByText(/^0(\.0)?\skm in all/).waitFor();
+		const way = distance.getByRole('button', { name: 'Put it back' });
+		expect(await distance.getByText('Withdrawn by P1: ').innerText()).toContain('70.0');
+		expect(await desk.accessibility()).toEqual([]);
+		await page.keyboard.press('Enter');
+		await distance.getByText('70.0 km in all').waitFor();
+		expect(await way.count()).toBe(0);
+		// once more, and written down correctly meanwhile: both would count
+		await withdraw(distance, 'mistyped');
+		await form.getByLabel('By when').fill('2026-05-02T09:00');
+		await form.getByLabel('Distance, km').fill('7');
+		await form.getByRole('button').click();
+		await distance.getByText('7.0 km in all').waitFor();
+		await way.click();
+		await page.getByRole('alert').getByText('both would count').waitFor();
+		expect(await distance.getByText('7.0 km in all').count()).toBe(1);
+
+		await page.goto('/wheels/1/inspections/2', { waitUntil: 'networkidle' });
+		await withdraw(page.locator('main'), 'another hub');
+		await page.goto('/wheels/1/inspections', { waitUntil: 'networkidle' });
+		expect(await page.getByRole('article').count()).toBe(1);
+		await page.getByRole('button', { name: 'Put it back' }).click();
+		await expect.poll(() => page.getByRole('article').count()).toBe(2);
+
+		await page.goto('/builds/1/stack', { waitUntil: 'networkidle' });
+		await withdraw(page.locator('main'), 'measured wrongly');
+		expect(await page.getByRole('columnheader', { name: 'body A' }).count()).toBe(0);
+		await page.keyboard.press('Enter');
+		await page.getByRole('columnheader', { name: 'body A' }).waitFor();
+		await page.goto('/ledger/trail');
+		expect(await page.getByText('put back').count()).toBeGreaterThanOrEqual(3);
+		expect(unexpected()).toEqual([]);
+		desk.complaints.length = 0;
 	});
 
 	for (const [name, screen] of [

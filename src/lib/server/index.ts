@@ -163,7 +163,8 @@ export {
 	attachFile,
 	attachmentFile,
 	LARGEST_ATTACHMENT_BYTES,
-	listAttachments
+	listAttachments,
+	putBackAttachment
 } from './hardware/attachments';
 export { withdrawAttachment, type AttachmentSubject, type AttachmentView } from './hardware/attachments';
 export { overrideBenchCheck, recordBenchCheck, type BenchCheckInput } from './hardware/benchChecks';
@@ -238,6 +239,10 @@ export { wheelHistory, type WheelHistory } from './hardware/wheelHistory';
 export { putWheelOnBike, takeWheelOffBike } from './hardware/wheelOnBike';
 export { wheelStateAt, type WheelState } from './hardware/wheelStateAt';
 export type { WheelPage } from './hardware/wheelViews';
+export { putBackFittedPeriod } from './hardware/putBackFittedPeriod';
+export { putBackRow, type RowOfWheel } from './hardware/putBackRow';
+export { putBackStack } from './hardware/putBackStack';
+export { withdrawnPeriodsOfBuild, withdrawnRows, type WithdrawnView } from './hardware/withdrawnRows';
 export { withdrawRow } from './hardware/withdrawRow';
 export { anonymisePerson, type NameFound } from './people/anonymisePerson';
 export { createPerson, updatePerson, type PersonInput } from './people/changePerson';

@@ -168,6 +168,48 @@ export function withdrawAttachment(
 		.immediate();
 }
 
+/**
+ * Puts an attachment that was withdrawn back where it was.
+ *
+ * @throws LedgerRefusal not-found, also when it belongs to another thing; conflict when it is not withdrawn,
+ *   when its bytes were erased, or when the same file was attached anew since
+ */
+export function putBackAttachment(
+	ledger: Ledger,
+	actor: Actor,
+	of: { subject: AttachmentSubject; subjectId: number },
+	attachmentId: number
+): void {
+	ledger.database
+		.transaction(() => {
+			const row = ledger.database
+				.prepare<[number, string, number], { sha256: string; fileName: string; reason: string | null }>(
+					`SELECT sha256, file_name AS fileName, withdrawn_reason AS reason FROM attachment
+					WHERE id = ? AND subject = ? AND subject_id = ?`
+				)
+				.get(attachmentId, of.subject, of.subjectId);
+			if (!row) throw new LedgerRefusal('not-found', 'There is no such attachment.');
+			if (row.reason === null) throw new LedgerRefusal('conflict', 'This attachment is not withdrawn.');
+			if (isErased(ledger, row.sha256))
+				throw new LedgerRefusal(
+					'conflict',
+					"This file was erased at its owner's wish and is not there any more."
+				);
+			refuseTwice(ledger, of, row.sha256);
+			ledger.database
+				.prepare(
+					'UPDATE attachment SET withdrawn_ms = NULL, withdrawn_by = NULL, withdrawn_reason = NULL WHERE id = ?'
+				)
+				.run(attachmentId);
+			leaveTrail(ledger, actor, 'put an attachment back', of.subject, of.subjectId, {
+				attachment: attachmentId,
+				fileName: row.fileName,
+				reason: row.reason
+			});
+		})
+		.immediate();
+}
+
 /** Where the file of an attachment lies; null when there is none or it is withdrawn or erased. */
 export function attachmentFile(
 	ledger: Ledger,

@@ -41,7 +41,7 @@ export function fitBuild(
 		.transaction((): number => {
 			const wheel = findWheel(ledger, input.wheelId);
 			const build = findBuild(ledger, input.buildId);
-			refuseWithdrawn(build, untilMs);
+			refuseWithdrawnBuild(build, untilMs);
 			refuseBeforeWheel(ledger, wheel, fromMs);
 			const open = openPeriod(ledger, wheel.id, fromMs);
 			if (open) endPeriod(ledger, actor, open.id, fromMs);
@@ -66,7 +66,7 @@ export function fitBuild(
 }
 
 /** What was withdrawn can have been on a wheel, but nobody puts it on one to ride it. */
-function refuseWithdrawn({ state, name }: BuildRecord, untilMs: number | null): void {
+export function refuseWithdrawnBuild({ state, name }: BuildRecord, untilMs: number | null): void {
 	if (state !== 'withdrawn' || untilMs !== null) return;
 	throw new LedgerRefusal(
 		'conflict',

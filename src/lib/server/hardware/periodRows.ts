@@ -105,22 +105,6 @@ export function refuseUnseen(ledger: Ledger, periodId: number, seenVersion: numb
 	refuseStale(ledger, 'fitted period', periodId, found, seenVersion);
 }
 
-/** A period that was written down by mistake, as it stood. */
-export interface WithdrawnPeriod extends FittedPeriod {
-	readonly withdrawnMs: number;
-	readonly reason: string;
-}
-
-/** The periods of a wheel that were withdrawn, in the order in which that happened. */
-export function withdrawnPeriods(ledger: Ledger, wheelId: number): WithdrawnPeriod[] {
-	return ledger.database
-		.prepare<[number], WithdrawnPeriod>(
-			`SELECT ${COLUMNS}, withdrawn_ms AS withdrawnMs, withdrawn_reason AS reason FROM fitted_period
-			WHERE wheel_id = ? AND withdrawn_ms IS NOT NULL ORDER BY withdrawn_ms, id`
-		)
-		.all(wheelId);
-}
-
 /**
  * Nothing happened to a wheel before it existed.
  *

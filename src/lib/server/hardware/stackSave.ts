@@ -91,10 +91,17 @@ export function withdrawStack(ledger: Ledger, actor: Actor, stackId: number, rea
 			ledger.database
 				.prepare('UPDATE hub_stack SET withdrawn_ms = ?, withdrawn_reason = ? WHERE id = ?')
 				.run(ledger.now(), cleaned, stackId);
-			ledger.database.prepare('UPDATE hub_stack SET dished_on_id = NULL WHERE dished_on_id = ?').run(stackId);
+			const dishedOnIt = ledger.database
+				.prepare<[number], { id: number }>(
+					'UPDATE hub_stack SET dished_on_id = NULL WHERE dished_on_id = ? RETURNING id'
+				)
+				.all(stackId)
+				.map(({ id }) => id);
 			leaveTrail(ledger, actor, 'withdrew', 'hub stack', stackId, {
 				reason: cleaned,
-				before: contents(before)
+				before: contents(before),
+				// putting it back gives them their base again
+				...(dishedOnIt.length > 0 && { dishedOnIt })
 			});
 		})
 		.immediate();
@@ -123,7 +130,12 @@ function contents(record: StackRecord): CheckedStack {
 	return { ...columns(record), elements: record.elements };
 }
 
-function refuseTakenVariant(ledger: Ledger, buildId: number, variant: string, exceptId: number | null): void {
+export function refuseTakenVariant(
+	ledger: Ledger,
+	buildId: number,
+	variant: string,
+	exceptId: number | null
+): void {
 	const taken = stacksOfBuild(ledger, buildId).find(
 		(stack) => stack.id !== exceptId && stack.variant.toLowerCase() === variant.toLowerCase()
 	);

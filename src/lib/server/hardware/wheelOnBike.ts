@@ -136,6 +136,23 @@ function endOnBike(ledger: Ledger, actor: Actor, id: number, untilMs: number): v
 	leaveTrail(ledger, actor, 'took off', 'wheel on a bike', id, { until: toInstant(untilMs) });
 }
 
+/**
+ * A row that is withdrawn and would stand again needs its time free, of the wheel and of the bike. Belongs in the
+ * caller's transaction.
+ *
+ * @throws LedgerRefusal overlap, naming what stands in the way
+ */
+export function refuseBikeOverlap(ledger: Ledger, withdrawnId: number): void {
+	const { wheelId, bikeId, fromMs, untilMs } = ledger.database
+		.prepare<[number], Pick<OnBikeRecord, 'wheelId' | 'bikeId' | 'fromMs' | 'untilMs'>>(
+			`SELECT wheel_id AS wheelId, bike_id AS bikeId, from_ms AS fromMs, until_ms AS untilMs
+			FROM wheel_on_bike WHERE id = ?`
+		)
+		.get(withdrawnId)!;
+	const [other] = touching(ledger, wheelId, bikeId, fromMs, untilMs);
+	if (other) throw overlap(ledger, other);
+}
+
 function touching(
 	ledger: Ledger,
 	wheelId: number,

@@ -6,9 +6,9 @@ import { partsOfRides } from '../rides/evidenceParts';
 import { rideBriefs, type RideBrief } from '../rides/rideBriefs';
 import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { rideRows } from '../rides/rideRow';
-import type { FittedPeriodView, Instant, WheelRow, WheelView } from '../views';
+import type { FittedPeriodView, WheelRow, WheelView } from '../views';
 import { listBuildRecords } from './builds';
-import { listPeriods, withdrawnPeriods } from './periodRows';
+import { listPeriods } from './periodRows';
 import { listWheelRecords, type WheelRecord } from './wheels';
 
 /** Every wheel with what is on it now and how far it has been ridden. */
@@ -30,8 +30,6 @@ export function listWheels(ledger: Ledger): WheelRow[] {
 /** What a wheel's page shows: the rides and builds, and what is written down of the wheel itself. */
 export interface WheelPage extends WheelView {
 	facts: WheelRecord;
-	/** periods that were written down by mistake */
-	withdrawn: { id: number; build: string; from: Instant; until: Instant | null; reason: string }[];
 }
 
 /** One wheel with its builds over time and its rides, the newest first; null when there is no such wheel. */
@@ -45,14 +43,7 @@ export function wheelView(ledger: Ledger, wheelId: number): WheelPage | null {
 		...toRow(ledger, wheel, countedOf(rides), periods, names),
 		periods: periods.map((period) => toPeriod(ledger, period, rides, names)).reverse(),
 		rideList: rideRows(ledger, [...rides].reverse()),
-		facts: wheel,
-		withdrawn: withdrawnPeriods(ledger, wheelId).map(({ id, buildId, fromMs, untilMs, reason }) => ({
-			id,
-			build: names.get(buildId) ?? '',
-			from: toInstant(fromMs),
-			until: untilMs === null ? null : toInstant(untilMs),
-			reason
-		}))
+		facts: wheel
 	};
 }
 

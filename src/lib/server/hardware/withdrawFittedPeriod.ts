@@ -6,6 +6,9 @@ import type { Ledger } from '../ledger/openLedger';
 import { findPeriod, movePeriod, periodThatEnded, refuseUnseen } from './periodRows';
 import { refuseSerialClash } from './refuseSerialClash';
 
+/** why the build before counts as fitted on: in the trail, where putting the period back finds it again */
+export const FITTED_ON = 'what was fitted after it was withdrawn';
+
 /**
  * Takes back that a build was on a wheel: it was written down by mistake. The row stays, with the reason,
  * and is read no more. Had it not ended, the build that came off for it counts as fitted on again. Rides
@@ -46,7 +49,7 @@ export function withdrawFittedPeriod(
 			leaveTrail(ledger, actor, 'corrected', 'fitted period', cameOff.id, {
 				before: { from: toInstant(cameOff.fromMs), until: toInstant(fromMs) },
 				after: { from: toInstant(cameOff.fromMs), until: null },
-				why: 'what was fitted after it was withdrawn'
+				why: FITTED_ON
 			});
 		})
 		.immediate();

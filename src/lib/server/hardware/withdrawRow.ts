@@ -5,7 +5,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 
 /** table -> its word in the trail and in sentences */
-const WORDS = {
+export const ROW_WORDS = {
 	service: 'service',
 	odometer_reading: 'odometer reading',
 	unlogged_distance: 'unlogged distance',
@@ -21,7 +21,7 @@ const WORDS = {
 export function withdrawRow(
 	ledger: Ledger,
 	actor: Actor,
-	table: keyof typeof WORDS,
+	table: keyof typeof ROW_WORDS,
 	row: { id: number; wheelId: number },
 	reason: string
 ): void {
@@ -37,9 +37,9 @@ export function withdrawRow(
 			if (changes === 0)
 				throw new LedgerRefusal(
 					'not-found',
-					`There is no such ${WORDS[table]}, or it was withdrawn already.`
+					`There is no such ${ROW_WORDS[table]}, or it was withdrawn already.`
 				);
-			leaveTrail(ledger, actor, 'withdrew', WORDS[table], row.id, { reason: cleaned });
+			leaveTrail(ledger, actor, 'withdrew', ROW_WORDS[table], row.id, { reason: cleaned });
 		})
 		.immediate();
 }

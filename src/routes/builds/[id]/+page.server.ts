@@ -11,12 +11,14 @@ import {
 	stackPage,
 	takeBuildBackIn,
 	withdrawBuild,
+	withdrawnPeriodsOfBuild,
 	wheelsToChoose
 } from '$lib/server';
 import { askFigures } from '../../askFigures';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
+import { putBackAttachmentFromForm, putBackFromForm } from '../../puttingBack';
 import { rideKey } from '../../rides/rideKey';
 import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
@@ -39,6 +41,7 @@ export const load: PageServerLoad = async ({ params, request, url }) => {
 		history: historyOf(ledger, 'build', buildId),
 		stacks: stackPage(ledger, buildId).stacks,
 		incidents: incidentsOfBuild(ledger, buildId),
+		withdrawnPeriods: withdrawnPeriodsOfBuild(ledger, buildId),
 		wheels: wheelsToChoose(ledger).map(({ id, name }) => ({ id, name }))
 	};
 };
@@ -59,6 +62,10 @@ export const actions: Actions = {
 	withdraw: async ({ request, locals }) => {
 		const form = await request.formData();
 		return answered(() => withdrawFromForm(form, actorOf(locals)));
+	},
+	putBack: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => putBackFromForm(form, actorOf(locals), { buildId: pathId(params.id) }));
 	},
 	check: async ({ request, locals, params }) => {
 		const form = await request.formData();
@@ -101,6 +108,11 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const of = { subject: 'build', subjectId: pathId(params.id) } as const;
 		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	putBackAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'build', subjectId: pathId(params.id) } as const;
+		return answered(() => putBackAttachmentFromForm(form, actorOf(locals), of));
 	},
 	withdrawAttachment: async ({ request, locals, params }) => {
 		const form = await request.formData();

@@ -2,6 +2,7 @@ import { getLedger, historyOf, partDistances, partView } from '$lib/server';
 import { error } from '@sveltejs/kit';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../attaching';
 import { actorOf, answered, pathId } from '../../forms';
+import { putBackAttachmentFromForm } from '../../puttingBack';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
@@ -19,6 +20,11 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const of = { subject: 'part', subjectId: pathId(params.id) } as const;
 		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	putBackAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'part', subjectId: pathId(params.id) } as const;
+		return answered(() => putBackAttachmentFromForm(form, actorOf(locals), of));
 	},
 	withdrawAttachment: async ({ request, locals, params }) => {
 		const form = await request.formData();

@@ -9,10 +9,12 @@ import {
 	startCircumference,
 	wheelHistory,
 	wheelsBikes,
-	wheelView
+	wheelView,
+	withdrawnRows
 } from '$lib/server';
 import { correctFromForm, endFromForm, fitFromForm, withdrawFromForm } from '../../fitting';
 import { actorOf, answered, pathId, text } from '../../forms';
+import { putBackFromForm } from '../../puttingBack';
 import type { Actions, PageServerLoad, RequestEvent } from './$types';
 import { lookedAt } from './lookedAt';
 import {
@@ -35,6 +37,13 @@ export const load: PageServerLoad = ({ params, url }) => {
 		state: lookedAt(ledger, wheel.id, url.searchParams),
 		odometer: checkedOdometer(ledger, wheel.id),
 		onBikes: wheelsBikes(ledger, wheel.id),
+		withdrawn: {
+			periods: withdrawnRows(ledger, 'fitted_period', wheel.id),
+			services: withdrawnRows(ledger, 'service', wheel.id),
+			unlogged: withdrawnRows(ledger, 'unlogged_distance', wheel.id),
+			odometer: withdrawnRows(ledger, 'odometer_reading', wheel.id),
+			onBikes: withdrawnRows(ledger, 'wheel_on_bike', wheel.id)
+		},
 		fromTyreM: startCircumference(wheel.facts),
 		trail: historyOf(ledger, 'wheel', wheel.id),
 		builds: listBuilds(ledger).map(({ id, name }) => ({ id, name })),
@@ -63,5 +72,6 @@ export const actions: Actions = {
 	putOn: withForm(putOnFromForm),
 	takeOff: withForm(takeOffFromForm),
 	facts: withForm(factsFromForm),
-	withdrawRow: withForm(withdrawRowFromForm)
+	withdrawRow: withForm(withdrawRowFromForm),
+	putBack: withForm((form, actor, wheelId) => putBackFromForm(form, actor, { wheelId }))
 };

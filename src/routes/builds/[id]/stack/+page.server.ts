@@ -5,10 +5,12 @@ import {
 	partChoices,
 	stackPage,
 	stockSpacers,
+	withdrawnRows,
 	withdrawStack
 } from '$lib/server';
 import { error } from '@sveltejs/kit';
 import { actorOf, answered, decimal, neededId, pathId, rowId, text } from '../../../forms';
+import { putBackFromForm } from '../../../puttingBack';
 import { limitsFromForm } from './limitsForm';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -20,6 +22,7 @@ export const load: PageServerLoad = ({ params }) => {
 	return {
 		build: { id: build.id, name: build.name, example: build.example },
 		page: stackPage(ledger, build.id),
+		withdrawn: withdrawnRows(ledger, 'hub_stack', build.id),
 		parts: [...ofBuild, ...others]
 	};
 };
@@ -39,6 +42,10 @@ export const actions: Actions = {
 	limits: async ({ request, locals }) => {
 		const form = await request.formData();
 		return answered(() => limitsFromForm(form, actorOf(locals)));
+	},
+	putBack: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => putBackFromForm(form, actorOf(locals), { buildId: pathId(params.id) }));
 	},
 	withdraw: async ({ request, locals }) => {
 		const form = await request.formData();

@@ -1,7 +1,8 @@
-import { getLedger, inspectionsOfWheel, wearOfWheel, wheelView } from '$lib/server';
+import { getLedger, inspectionsOfWheel, wearOfWheel, wheelView, withdrawnRows } from '$lib/server';
 import { error } from '@sveltejs/kit';
-import { pathId } from '../../../forms';
-import type { PageServerLoad } from './$types';
+import { actorOf, answered, pathId } from '../../../forms';
+import { putBackFromForm } from '../../../puttingBack';
+import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
 	const ledger = getLedger();
@@ -10,6 +11,14 @@ export const load: PageServerLoad = ({ params }) => {
 	return {
 		wheel: { id: wheel.id, name: wheel.name, example: wheel.example },
 		inspections: inspectionsOfWheel(ledger, wheel.id),
+		withdrawn: withdrawnRows(ledger, 'inspection', wheel.id),
 		wear: wearOfWheel(ledger, wheel.id)
 	};
+};
+
+export const actions: Actions = {
+	putBack: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		return answered(() => putBackFromForm(form, actorOf(locals), { wheelId: pathId(params.id) }));
+	}
 };

@@ -14,6 +14,7 @@ import { error } from '@sveltejs/kit';
 import { attachFromForm, withdrawAttachmentFromForm } from '../../../../attaching';
 import { actorOf, answered, pathId, rowId, text } from '../../../../forms';
 import { incidentOfForm } from '../incidentForm';
+import { putBackAttachmentFromForm } from '../../../../puttingBack';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params }) => {
@@ -36,6 +37,11 @@ export const actions: Actions = {
 		const form = await request.formData();
 		const of = { subject: 'incident', subjectId: pathId(params.incident) } as const;
 		return answered(() => attachFromForm(form, actorOf(locals), of));
+	},
+	putBackAttachment: async ({ request, locals, params }) => {
+		const form = await request.formData();
+		const of = { subject: 'incident', subjectId: pathId(params.incident) } as const;
+		return answered(() => putBackAttachmentFromForm(form, actorOf(locals), of));
 	},
 	withdrawAttachment: async ({ request, locals, params }) => {
 		const form = await request.formData();
