@@ -7,14 +7,18 @@ export async function attachFromForm(
 	actor: Actor,
 	of: { subject: AttachmentSubject; subjectId: number }
 ): Promise<void> {
-	const file = form.get('file');
-	const chosen = file instanceof File ? file : new File([], '');
 	await attachFile(getLedger(), actor, {
 		...of,
-		name: chosen.name,
-		bytes: new Uint8Array(await chosen.arrayBuffer()),
+		...(await chosenFile(form)),
 		caption: text(form, 'caption')
 	});
+}
+
+/** The file that the form's field "file" holds; an empty one when none was chosen. */
+export async function chosenFile(form: FormData): Promise<{ name: string; bytes: Uint8Array }> {
+	const file = form.get('file');
+	const chosen = file instanceof File ? file : new File([], '');
+	return { name: chosen.name, bytes: new Uint8Array(await chosen.arrayBuffer()) };
 }
 
 /** Takes an attachment of a thing out of sight, with the reason of the form. */

@@ -8,6 +8,7 @@ import { expectRideViewsAgree } from './rideViews';
 import { expectReviewByKeys } from './reviewByKeys';
 import { EXPLAINED, expectFiguresExplained } from './numbersExplained';
 import { expectReportPrints } from './reportPrints';
+import { expectFullPagesByTab, expectStripsByKeys } from './walkFullPages';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 /** 42 files are read by one child process on the smallest machine. */
@@ -127,21 +128,13 @@ describe('the example workshop, from the first start to a comparison', () => {
 		desk.complaints.length = 0;
 	});
 
-	it('moves all strips by keyboard', async () => {
+	it('moves all strips by keyboard, and speaks what is read out there', async () => {
 		const { page } = desk;
 		await page.goto(ridePath);
 		await page.locator('[data-stage="shown"]').waitFor();
-		const shown = async () => (await page.locator('#strips-heading').innerText()).split(' to ').map(seconds);
-		const whole = await shown();
-		await page.getByRole('slider').focus();
-		await page.keyboard.press('+');
-		const closer = await shown();
-		expect(closer[1] - closer[0]).toBeLessThan(0.51 * (whole[1] - whole[0]));
-		await page.keyboard.press('Home');
-		expect((await shown())[0]).toBe(0);
-		expect(await page.getByRole('slider').getAttribute('aria-valuetext')).toBe('0:00');
-		await page.keyboard.press('0');
-		expect(await shown()).toEqual(whole);
+		await expectStripsByKeys(desk, async () =>
+			(await page.locator('#strips-heading').innerText()).split(' to ').map(seconds)
+		);
 	});
 
 	it('keeps one read-out and one open event in all views of a ride, and gives its charts away', async () => {
@@ -257,6 +250,15 @@ describe('the example workshop, from the first start to a comparison', () => {
 			EVERY_PAGE_WITHIN_MS
 		);
 	}
+
+	it(
+		'is walked through by Tab on pages that are full: every control in order, in sight, with its focus shown',
+		async () => {
+			const event = await firstEvent(desk, ridePath);
+			await expectFullPagesByTab(desk, ridePath, event);
+		},
+		EVERY_PAGE_WITHIN_MS
+	);
 
 	it('leads a newcomer through the example, step by step', () => expectGuidedStartLeads(desk));
 

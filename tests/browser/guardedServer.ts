@@ -19,9 +19,11 @@ export interface GuardedServer {
 	readonly dataFolder: string;
 	/** all that the server wrote to its output and its log so far */
 	said(): string;
-	/** the same ledger, opened beside the server */
+	/** the same ledger, opened beside the server and with its clock */
 	ledger(): Ledger;
 	stop(): Promise<void>;
+	/** ends the server and leaves its folder, for another one that goes on with it */
+	leave(): Promise<void>;
 }
 
 export interface Answer {
@@ -38,39 +40,64 @@ export function startsNot(...flags: string[]): { status: number | null; said: st
 	return { status: run.status, said: run.stdout + run.stderr };
 }
 
-/** @param flags beside port and folder; `PORT` in them is the port */
-export async function openGuarded(flags: readonly string[]): Promise<GuardedServer> {
-	const dataFolder = mkdtempSync(join(tmpdir(), 'slip-ledger-guarded-'));
-	const set = command(['access', 'set-password', OWNER.name, '--data', dataFolder], `${OWNER.password}\n`);
-	if (set.status !== 0) throw new Error(`no password was set:\n${set.stderr}`);
+/**
+ * @param flags beside port and folder; `PORT` in them is the port
+ * @param goesOn `dataFolder`: of a server that was left; `startsAtMs`: what the clock of the server and its children
+ *   says when it starts, instead of the machine's
+ */
+export async function openGuarded(
+	flags: readonly string[],
+	goesOn: { dataFolder?: string; startsAtMs?: number } = {}
+): Promise<GuardedServer> {
+	const aheadMs = goesOn.startsAtMs === undefined ? 0 : goesOn.startsAtMs - Date.now();
+	const dataFolder = goesOn.dataFolder ?? mkdtempSync(join(tmpdir(), 'slip-ledger-guarded-'));
+	if (!goesOn.dataFolder) {
+		const set = command(['access', 'set-password', OWNER.name, '--data', dataFolder], `${OWNER.password}\n`);
+		if (set.status !== 0) throw new Error(`no password was set:\n${set.stderr}`);
+	}
 	const port = await freePort();
 	const told = flags.map((flag) => flag.replace('PORT', String(port)));
 	const server = spawn(
 		process.execPath,
 		[RUN, 'serve', '--port', String(port), '--data', dataFolder, ...told],
-		{ cwd: PROJECT, stdio: ['ignore', 'pipe', 'pipe'], env: environment() }
+		{ cwd: PROJECT, stdio: ['ignore', 'pipe', 'pipe'], env: { ...environment(), ...clockOf(aheadMs) } }
 	);
 	let said = '';
 	server.stdout.on('data', (bytes) => (said += String(bytes)));
 	server.stderr.on('data', (bytes) => (said += String(bytes)));
 	const ledgers: Ledger[] = [];
 	const origin = await openedAt(server, () => said);
+	async function leave(): Promise<void> {
+		for (const ledger of ledgers.splice(0)) ledger.close();
+		await stopped(server);
+	}
 	return {
 		port,
 		origin,
 		dataFolder,
 		said: () => said,
 		ledger() {
-			const ledger = openLedger(dataFolder, { migrate: false });
+			const ledger = openLedger(dataFolder, { migrate: false, now: () => Date.now() + aheadMs });
 			ledgers.push(ledger);
 			return ledger;
 		},
+		leave,
 		async stop() {
-			for (const ledger of ledgers) ledger.close();
-			await stopped(server);
+			await leave();
 			rmSync(dataFolder, { recursive: true, force: true });
 		}
 	};
+}
+
+/** What makes every process of the server take another time for now; it goes on as clocks do. */
+function clockOf(aheadMs: number): { NODE_OPTIONS?: string } {
+	if (aheadMs === 0) return {};
+	const script = `const Real = Date;
+		globalThis.Date = class Date extends Real {
+			constructor(...given) { if (given.length === 0) super(Real.now() + ${aheadMs}); else super(...given); }
+			static now() { return Real.now() + ${aheadMs}; }
+		};`;
+	return { NODE_OPTIONS: `--import=data:text/javascript,${encodeURIComponent(script)}` };
 }
 
 function command(args: string[], input = '') {

@@ -97,11 +97,13 @@ describe('a workshop that is set up by keys alone', () => {
 		await page.setContent(
 			'<button>sound</button><button style="outline: none">dull</button>' +
 				'<button style="position: fixed; left: -500px">away</button>' +
+				'<div style="display: flex; flex-direction: column-reverse"><button>low</button><button>high</button></div>' +
 				'<div onkeydown="event.preventDefault()"><button>trap</button></div><button>after</button>'
 		);
 		expect(await walkByTab(page)).toEqual([
 			'button "dull" has the focus and does not show it',
 			'button "away" has the focus out of sight',
+			'button "high" lies above button "low", which comes before it',
 			'button "trap" holds the keys',
 			'button "after" is not reached by Tab'
 		]);

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type BrowserContext, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findChromium } from './findChromium.mjs';
+import { expectPhotoOfFelt, expectPhotoSeen } from './feltPhoto';
 import { openGuarded, OWNER, type GuardedServer } from './guardedServer';
 import { watch, type Visit } from './workshop';
 
@@ -185,6 +186,12 @@ describe("a rider's phone and the owner's desk", () => {
 		phone.complaints.length = 0;
 	});
 
+	it('sends a photo of what slipped, without the place where it was taken, and refuses what is none', async () => {
+		await expectPhotoOfFelt(phone);
+		expect(await phone.accessibility()).toEqual([]);
+		expect([await phone.overhang(), await tooSmall(phone.page)]).toEqual([0, []]);
+	});
+
 	it('shows the workshop what was felt beside what was found', async () => {
 		const { page } = desk;
 		await page.goto('/rides');
@@ -192,6 +199,7 @@ describe("a rider's phone and the owner's desk", () => {
 		await page.getByRole('heading', { name: 'Felt, about when' }).waitFor();
 		const felt = page.locator('#felt');
 		expect(await felt.innerText()).toMatch(/A slip about .*20:00 into the ride|A slip about .*\(\d+:\d\d/s);
+		await expectPhotoSeen(desk);
 		expect(await felt.innerText()).toMatch(/near it event|nothing was found within three minutes/);
 		expect(await desk.accessibility()).toEqual([]);
 		expect(await desk.overhang()).toBe(0);

@@ -5,7 +5,7 @@ import type { EventView } from '$lib/server/views';
 import { cadenceDomain } from '$lib/charts/cadenceDomain';
 import { gainedCloseUp } from '$lib/charts/gainedCloseUp';
 import { gainedDomain } from '$lib/charts/gainedDomain';
-import { readOut } from '../../src/routes/rides/[id]/readOut';
+import { readOut, spokenReadOut } from '../../src/routes/rides/[id]/readOut';
 import { rideStripData } from '$lib/charts/rideStripData';
 import { standingOf, standingWords } from '../../src/routes/rides/[id]/standingOf';
 
@@ -130,5 +130,16 @@ describe('readOut', () => {
 		expect(value('Power')).toBe('not known');
 		expect(value('Would show from')).toBe('no size');
 		expect(value('Drive')).toBe('driving');
+	});
+
+	it('is spoken with what is known, the time first, and the event that lies there', () => {
+		const items = readOut(data, data.raw.gained, 3, createFormats('en-GB', 'UTC'));
+		const said = spokenReadOut(items, { number: 2 }).replaceAll('\u00a0', ' ');
+		expect(said).toMatch(/^0:03; Distance /);
+		expect(said).toContain('; Speed 18.0 km/h');
+		expect(said).toContain('; Would show from no size');
+		expect(said).not.toContain('not known');
+		expect(said).toMatch(/; event 2, Enter opens it$/);
+		expect(spokenReadOut(items, undefined)).not.toContain('event');
 	});
 });

@@ -9,10 +9,12 @@ import {
 	listAttachments,
 	withdrawAttachment
 } from '$lib/server';
+import { grayPng } from '$lib/server/example/grayPng';
 import { mediaType } from '$lib/server/hardware/mediaType';
+import { jpegWith, SECRET } from './photos';
 import { freshLedger, rowsOf } from './testLedger';
 
-const PNG = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');
+const PNG = Buffer.from(grayPng(2, 2, new Uint8Array(4)));
 const bytesOf = (text: string) => Buffer.from(text, 'latin1');
 
 function withBuild() {
@@ -28,7 +30,7 @@ describe('attachFile', () => {
 		const { ledger, buildId, attach } = withBuild();
 		const id = await attach(PNG, '../../ring <1>.png');
 		expect(listAttachments(ledger, 'build', buildId)).toMatchObject([
-			{ id, fileName: 'ring 1.png', mediaType: 'image/png', bytes: 16, caption: 'the ring', by: 'P1' }
+			{ id, fileName: 'ring 1.png', mediaType: 'image/png', bytes: PNG.length, caption: 'the ring', by: 'P1' }
 		]);
 		const file = attachmentFile(ledger, id)!;
 		expect(readFileSync(file.path)).toEqual(PNG);
@@ -36,6 +38,16 @@ describe('attachFile', () => {
 			rowsOf(ledger, 'SELECT sha256 FROM attachment')
 		);
 		expect(readdirSync(join(ledger.folder, 'incoming'))).toEqual([]);
+	});
+
+	it('keeps a photo without what the camera wrote beside it, and takes no half of one', async () => {
+		const { ledger, attach } = withBuild();
+		const photo = jpegWith({ orientation: 6 });
+		const kept = readFileSync(attachmentFile(ledger, await attach(photo))!.path);
+		expect(kept.toString('latin1')).not.toContain(SECRET);
+		await expect(attach(photo.subarray(0, -2))).rejects.toThrow('cut off or damaged');
+		// the same photo, whoever cleaned it before
+		await expect(attach(kept)).rejects.toMatchObject({ code: 'conflict' });
 	});
 
 	it('takes one content for several things but not twice for one', async () => {

@@ -37,6 +37,7 @@ import {
 	withdrawStack,
 	type RowOfWheel
 } from '$lib/server';
+import { grayPng } from '$lib/server/example/grayPng';
 import { evidenceKey } from '$lib/server/ledger/remember';
 import { addRide, freshLedger, HOUR_MS, rowsOf, START_MS, withHardware } from './testLedger';
 
@@ -262,7 +263,7 @@ describe('an axial stack that was withdrawn and is put back', () => {
 });
 
 describe('an attachment that was withdrawn and is put back', () => {
-	const PNG = Buffer.from('89504e470d0a1a0a0000000d49484452', 'hex');
+	const PNG = grayPng(2, 2, new Uint8Array(4));
 
 	it('is shown again, unless the same file was attached since', async () => {
 		const { ledger, actor, buildId } = withWheel();

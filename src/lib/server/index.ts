@@ -93,6 +93,7 @@ export { findLink, makeLink, PASSWORD_LINK_MINUTES, withdrawLink, type LinkPurpo
 export { accessView, type AccessView, type PersonAccess } from './access/accessView';
 export { mayTouch } from './access/mayTouch';
 export { qrDrawing, type QrDrawing } from './access/qrDrawing';
+export { attachFeltPhoto, FELT_PHOTOS, takeBackFeltPhoto, type FeltPhoto } from './marks/feltPhotos';
 export { FELT_WITHIN_S, recordFeltSlip, takeBackFeltSlip, type FeltSlipView } from './marks/feltSlips';
 export { ownRide, ownRides, ownsRide, type OwnEvent, type OwnRide } from './rides/ownRides';
 export { hintsFrom, ownImports, ownsUpload, ownWheels } from './store/ownUploads';

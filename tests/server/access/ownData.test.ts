@@ -1,15 +1,20 @@
 import { describe, expect, it } from 'vitest';
 import {
+	attachFeltPhoto,
+	attachFile,
 	createPerson,
 	createUpload,
+	createWheel,
 	hintsFrom,
 	mayTouch,
 	ownImports,
 	ownRide,
 	ownRides,
+	recordFeltSlip,
 	ROUTE_ROLES,
 	type Actor
 } from '$lib/server';
+import { grayPng } from '$lib/server/example/grayPng';
 import { addRide, freshLedger, slipAt, START_MS, withHardware, type TestLedger } from '../testLedger';
 
 function riders(test: TestLedger): [Actor, Actor] {
@@ -90,12 +95,27 @@ describe('mayTouch', () => {
 		const [ro] = riders(test);
 		const ride = String(await addRide(test, {}, { riderId: ro.personId }));
 		const { id: upload } = await createUpload(test.ledger, ro, { name: 'a.fit', size: 10 });
+		const feltId = recordFeltSlip(test.ledger, ro, Number(ride), { clock: '10:20' });
+		const of = { rideId: Number(ride), feltId };
+		// numbers of rides and of photos are told apart by another attachment before
+		await attachFile(test.ledger, test.actor, {
+			subject: 'wheel',
+			subjectId: createWheel(test.ledger, test.actor, { name: 'B', hub: '' }),
+			name: 'n.txt',
+			bytes: Buffer.from('a note')
+		});
+		const photo = await attachFeltPhoto(test.ledger, ro, of, {
+			name: 'p.png',
+			bytes: grayPng(1, 1, new Uint8Array(1))
+		});
 		const routes = Object.entries(ROUTE_ROLES)
 			.filter(([id, { read, write }]) => id.includes('[') && [read, write].includes('rider'))
 			.map(([id]) => id);
 		expect(routes.length).toBeGreaterThan(4);
 		for (const route of routes)
-			expect([ride, upload].some((id) => mayTouch(() => test.ledger, ro, route, { id }))).toBe(true);
+			expect([ride, upload, String(photo)].some((id) => mayTouch(() => test.ledger, ro, route, { id }))).toBe(
+				true
+			);
 	});
 });
 

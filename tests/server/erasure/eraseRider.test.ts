@@ -13,6 +13,7 @@ import {
 	makeBackup,
 	openLedger,
 	programmeRows,
+	putBackAttachment,
 	restoreBackup,
 	retryImport,
 	rideStages,
@@ -140,17 +141,15 @@ describe('eraseRider', () => {
 		expect(() => retryImport(ledger, actor, importId)).toThrow('can be tried again');
 	});
 
-	it('takes pictures that the person attached as well, and lets the same bytes not come back', async () => {
+	it('takes what the person attached as well, and lets the same bytes not come back', async () => {
 		const { test, ledger, actor, rider } = await workshop();
 		const { wheelId } = rowsOf(ledger, 'SELECT id AS wheelId FROM wheel')[0] as { wheelId: number };
-		const PNG = Buffer.concat([
-			Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]),
-			Buffer.from('a photo with the place where it was taken')
-		]);
+		// no picture: of those no words are kept in the first place
+		const NOTE = Buffer.from('a note with the place where it was taken');
 		const attach = (by: typeof actor, name: string, bytes: Uint8Array) =>
 			attachFile(ledger, by, { subject: 'wheel', subjectId: wheelId, name, bytes, caption: 'the ring' });
-		const own = await attach(actorOf(rider), 'petrasring.png', PNG);
-		const others = await attach(actor, 'bench.png', Buffer.concat([PNG, Buffer.from('another')]));
+		const own = await attach(actorOf(rider), 'petrasring.txt', NOTE);
+		const others = await attach(actor, 'bench.txt', Buffer.concat([NOTE, Buffer.from('another')]));
 		withdrawAttachment(ledger, actorOf(rider), { subject: 'wheel', subjectId: wheelId }, own, 'blurred');
 		expect(erasureOf(ledger, rider.id)).toMatchObject({ rides: 1, attached: 1 });
 		expect(eraseRider(ledger, actor, { personId: rider.id, reason: 'asked for' })).toMatchObject({
@@ -160,12 +159,15 @@ describe('eraseRider', () => {
 		expect(bytesOf(test)).not.toContain('petrasring');
 		expect(bytesOf(test)).not.toMatch(/where it was taken(?!another)/);
 		expect(attachmentFile(ledger, own)).toBeNull();
+		expect(() => putBackAttachment(ledger, actor, { subject: 'wheel', subjectId: wheelId }, own)).toThrow(
+			'was erased'
+		);
 		expect(attachmentFile(ledger, others)).not.toBeNull();
 		expect(listAttachments(ledger, 'wheel', wheelId)).toMatchObject([
-			{ erased: false, fileName: 'bench.png' },
+			{ erased: false, fileName: 'bench.txt' },
 			{ erased: true, caption: 'the ring', fileName: 'erased file' }
 		]);
-		await expect(attach(actor, 'again.png', PNG)).rejects.toThrow('not taken again');
+		await expect(attach(actor, 'again.txt', NOTE)).rejects.toThrow('not taken again');
 		const report = await verifyLedger(ledger.folder, { sample: 0, seed: '' });
 		expect(report.parts.filter(({ state }) => state === 'damaged')).toEqual([]);
 		expect(() => ledger.database.exec("UPDATE trail SET detail = '{}' WHERE action = 'attached'")).toThrow(

@@ -1,10 +1,12 @@
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
+import { ownsFeltPhoto } from '../marks/feltPhotos';
 import { ownsRide } from '../rides/ownRides';
 import { ownsUpload } from '../store/ownUploads';
 
-/** Whose data an address names: a ride, or an upload under way. */
-const OWNED: Readonly<Record<string, 'ride' | 'upload'>> = {
+/** Whose data an address names: a ride, an upload under way, a photo of a felt slip. */
+const OWNED: Readonly<Record<string, 'ride' | 'upload' | 'photo'>> = {
+	'/attachments/[id]': 'photo',
 	'/own/[id]': 'ride',
 	'/rides/[id]/events.csv': 'ride',
 	'/rides/[id]/channels': 'ride',
@@ -28,5 +30,7 @@ export function mayTouch(
 	const kind = Object.hasOwn(OWNED, routeId) ? OWNED[routeId] : null;
 	const id = params.id ?? '';
 	if (kind === 'upload') return ownsUpload(ledger(), actor.personId, id);
-	return kind === 'ride' && /^\d{1,15}$/.test(id) && ownsRide(ledger(), actor.personId, Number(id));
+	if (!/^\d{1,15}$/.test(id)) return false;
+	if (kind === 'photo') return ownsFeltPhoto(ledger(), actor.personId, Number(id));
+	return kind === 'ride' && ownsRide(ledger(), actor.personId, Number(id));
 }

@@ -57,7 +57,8 @@ export const ROUTE_ROLES: Readonly<Record<string, RouteAccess>> = {
 	'/parts/new': { read: 'engineer', write: 'engineer' },
 	'/parts/[id]': { read: 'engineer', write: 'engineer' },
 	'/parts/[id]/edit': { read: 'engineer', write: 'engineer' },
-	'/attachments/[id]': { read: 'engineer', write: 'engineer' },
+	// riders: photos of what they felt themselves (mayTouch)
+	'/attachments/[id]': { read: 'rider', write: 'engineer' },
 	'/builds/[id]/stack': { read: 'engineer', write: 'engineer' },
 	'/builds/[id]/stack/edit': { read: 'engineer', write: 'engineer' },
 	'/wheels/[id]/inspections': { read: 'engineer', write: 'engineer' },

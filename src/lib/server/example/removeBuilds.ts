@@ -19,6 +19,8 @@ export const REMOVE_ATTACHMENTS = [
 	`DELETE FROM attachment WHERE subject = 'build' AND subject_id IN (${EXAMPLE_BUILDS})`,
 	`DELETE FROM attachment WHERE subject = 'part' AND subject_id IN (${EXAMPLE_PARTS})`,
 	`DELETE FROM attachment WHERE subject = 'wheel' AND subject_id IN (${EXAMPLE_WHEELS})`,
+	`DELETE FROM attachment WHERE subject = 'felt slip' AND subject_id IN
+		(SELECT f.id FROM felt_slip f JOIN ride r ON r.id = f.ride_id WHERE r.example = 1)`,
 	...['inspection', 'incident', 'service'].map(
 		(table) => `DELETE FROM attachment WHERE subject = '${table}' AND subject_id IN
 			(SELECT id FROM ${table} WHERE wheel_id IN (${EXAMPLE_WHEELS}))`

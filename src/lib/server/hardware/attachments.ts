@@ -10,6 +10,7 @@ import { LedgerRefusal } from '../refusal';
 import { cleanFileName } from '../store/cleanFileName';
 import { moveToStore, sourcePath, writeThrough } from '../store/sourceStore';
 import { MEGABYTE } from '../store/uploadLimit';
+import { cleanPicture } from './cleanPicture';
 import { mediaType, type MediaType } from './mediaType';
 
 /** What files can be attached to: the trail's word and the table it stands for. */
@@ -19,7 +20,8 @@ const SUBJECTS = {
 	wheel: 'wheel',
 	inspection: 'inspection',
 	incident: 'incident',
-	service: 'service'
+	service: 'service',
+	'felt slip': 'felt_slip'
 } as const;
 export type AttachmentSubject = keyof typeof SUBJECTS;
 
@@ -42,12 +44,12 @@ export interface AttachmentView {
 
 /**
  * Attaches a photo, a drawing or a sheet. The file lies in the store under its hash before the ledger names
- * it, and is never changed.
+ * it, and is never changed. Pictures are kept without what the camera wrote beside them (`cleanPicture`).
  *
  * @param input.bytes the whole file
  * @returns id of the attachment
- * @throws LedgerRefusal not-found; too-large; wrong-value for an empty file and for kinds that are not
- *   taken; conflict when this very file is attached there already, or was erased
+ * @throws LedgerRefusal not-found; too-large; wrong-value for an empty file, for kinds that are not taken and for
+ *   pictures that are not whole; conflict when this very file is attached there already, or was erased
  */
 export async function attachFile(
 	ledger: Ledger,
@@ -63,10 +65,10 @@ export async function attachFile(
 ): Promise<number> {
 	const caption = checkText('The caption', input.caption, { min: 0, max: 300 });
 	const fileName = cleanFileName(input.name);
-	const type = checkBytes(input.bytes);
+	const { type, bytes } = checkBytes(input.bytes);
 	refuseUnknownSubject(ledger, input);
 	const path = join(ledger.folder, 'incoming', `attachment-${randomBytes(16).toString('hex')}`);
-	const { sha256, size } = await writeThrough(path, once(input.bytes), LARGEST_ATTACHMENT_BYTES);
+	const { sha256, size } = await writeThrough(path, once(bytes), LARGEST_ATTACHMENT_BYTES);
 	moveToStore(ledger, path, sha256);
 	if (isErased(ledger, sha256))
 		throw new LedgerRefusal(
@@ -227,7 +229,7 @@ export function attachmentFile(
 	return { ...file, path: sourcePath(ledger.folder, sha256) };
 }
 
-function checkBytes(bytes: Uint8Array): MediaType {
+function checkBytes(bytes: Uint8Array): { type: MediaType; bytes: Uint8Array } {
 	if (bytes.byteLength === 0) throw new LedgerRefusal('wrong-value', 'No file was chosen, or it is empty.');
 	if (bytes.byteLength > LARGEST_ATTACHMENT_BYTES)
 		throw new LedgerRefusal(
@@ -240,7 +242,13 @@ function checkBytes(bytes: Uint8Array): MediaType {
 			'wrong-value',
 			'Only pictures (PNG, JPEG, WebP), PDF and plain text are taken; what a file is is told from its content.'
 		);
-	return type;
+	const cleaned = cleanPicture(bytes, type);
+	if (!cleaned)
+		throw new LedgerRefusal(
+			'wrong-value',
+			'This picture is cut off or damaged; take it again, or save it anew and attach that.'
+		);
+	return { type, bytes: cleaned };
 }
 
 function refuseUnknownSubject(

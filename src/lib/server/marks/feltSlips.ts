@@ -6,6 +6,7 @@ import type { Ledger } from '../ledger/openLedger';
 import { LedgerRefusal } from '../refusal';
 import type { Instant } from '../views';
 import { feltAt } from './feltAt';
+import { photosOfFelt, type FeltPhoto } from './feltPhotos';
 
 /** How far from the time that a rider names an event may lie and still be meant (an estimate, no source). */
 export const FELT_WITHIN_S = 180;
@@ -19,6 +20,8 @@ export interface FeltSlipView {
 	/** code of whoever said so */
 	by: string;
 	byId: number;
+	/** what was photographed of it, the oldest first */
+	photos: FeltPhoto[];
 	/** events of the ride that may be meant, the nearest first; rejected ones are not among them */
 	events: number[];
 }
@@ -37,7 +40,7 @@ export function feltSlips(
 	events: readonly NearEvent[]
 ): FeltSlipView[] {
 	return ledger.database
-		.prepare<[number], Omit<FeltSlipView, 'at' | 'timeS' | 'events'> & { atMs: number }>(
+		.prepare<[number], Omit<FeltSlipView, 'at' | 'timeS' | 'events' | 'photos'> & { atMs: number }>(
 			`SELECT f.id, f.at_ms AS atMs, f.note, p.code AS by, p.id AS byId FROM felt_slip f
 			JOIN person p ON p.id = f.actor_id
 			WHERE f.ride_id = ? AND f.taken_back_ms IS NULL ORDER BY f.at_ms, f.id`
@@ -45,7 +48,13 @@ export function feltSlips(
 		.all(ride.id)
 		.map(({ atMs, ...row }) => {
 			const timeS = (atMs - ride.startMs) / 1000;
-			return { ...row, at: toInstant(atMs), timeS, events: near(timeS, events) };
+			return {
+				...row,
+				at: toInstant(atMs),
+				timeS,
+				photos: photosOfFelt(ledger, row.id),
+				events: near(timeS, events)
+			};
 		});
 }
 

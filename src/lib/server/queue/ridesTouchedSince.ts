@@ -1,7 +1,7 @@
 import type { Ledger } from '../ledger/openLedger';
 
 /** Subjects of the trail whose changes say nothing about the bike of any ride. */
-const ELSEWHERE = ['event', 'lap', 'source', 'import', 'person', 'review'];
+const ELSEWHERE = ['event', 'lap', 'source', 'import', 'person', 'review', 'felt slip'];
 /** With more rides than these all are as quickly looked at. */
 const MANY = 200;
 

@@ -100,7 +100,7 @@ const OF_A_WHEEL = [
 ] as const;
 
 /**
- * What was done to one thing and when, the newest first; of a ride also to its laps and events, of a wheel
+ * What was done to one thing and when, the newest first; of a ride also to its laps, felt slips and events, of a wheel
  * also to what was fitted, serviced, measured and reported on it.
  */
 export function historyOf(
@@ -117,6 +117,8 @@ export function historyOf(
 				OR (@subject = 'ride' AND t.subject = 'lap' AND t.subject_id = @id)
 				OR (@subject = 'ride' AND t.subject = 'event'
 					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM slip_event WHERE ride_id = @id))
+				OR (@subject = 'ride' AND t.subject = 'felt slip'
+					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM felt_slip WHERE ride_id = @id))
 				${OF_A_WHEEL.map(
 					([word, table]) => `OR (@subject = 'wheel' AND t.subject = '${word}'
 						AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM ${table} WHERE wheel_id = @id))`

@@ -33,6 +33,11 @@ const SOURCES: Readonly<Record<string, Source>> = {
 			JOIN ride r ON r.id = e.ride_id WHERE e.id = ?`,
 		href: (id, page) => `/rides/${page}?event=${id}`
 	},
+	'felt slip': {
+		sql: `SELECT r.file_name AS name, r.started_ms AS startedMs, r.id AS page FROM felt_slip f
+			JOIN ride r ON r.id = f.ride_id WHERE f.id = ?`,
+		href: (_id, page) => `/rides/${page}#felt`
+	},
 	review: {
 		sql: `SELECT r.file_name AS name, r.started_ms AS startedMs, r.id AS page FROM review_item i
 			JOIN ride r ON r.id = i.ride_id WHERE i.id = ?`,

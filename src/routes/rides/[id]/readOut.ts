@@ -57,3 +57,20 @@ export function readOut(
 		({ name }) => name !== 'Height' || data.heightM !== null
 	);
 }
+
+/**
+ * The read-out in one breath, for who hears it: the time first, then what is known.
+ *
+ * @param event that lies at this place, by its number in the table; undefined = none
+ */
+export function spokenReadOut(
+	items: readonly ReadOutItem[],
+	event: { readonly number: number } | undefined
+): string {
+	const [time, ...others] = items;
+	const known = others
+		.filter(({ value }) => value !== 'not known')
+		.map(({ name, value }) => `${name} ${value}`);
+	const there = event ? [`event ${event.number}, Enter opens it`] : [];
+	return [time.value, ...known, ...there].join('; ');
+}
