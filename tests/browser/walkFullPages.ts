@@ -19,6 +19,10 @@ export async function expectFullPagesByTab({ page }: Visit, ridePath: string, ev
 		await page.goto(path, { waitUntil: 'networkidle' });
 		const drawing = page.locator('[data-stage]');
 		if ((await drawing.count()) > 0) await page.locator('[data-stage="shown"]').waitFor();
+		// what is folded is walked through as well
+		await page.evaluate(() =>
+			document.querySelectorAll('main details').forEach((one) => ((one as HTMLDetailsElement).open = true))
+		);
 		for (const trouble of await walkByTab(page)) found.push(`${path}: ${trouble}`);
 	}
 	expect(found).toEqual([]);
