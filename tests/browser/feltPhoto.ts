@@ -37,7 +37,7 @@ export async function expectPhotoOfFelt(phone: Visit): Promise<void> {
 	await send('c.png', 'image/png', Buffer.alloc(10 * 2 ** 20 + 1));
 	await page.getByText('set the camera to smaller pictures').waitFor();
 	await send('d.png', 'image/png', Buffer.from(grayPng(1, 1, new Uint8Array(1))));
-	await page.getByRole('button', { name: /^Take photo 2 of the slip/ }).click();
+	await page.getByRole('button', { name: /^Take it away: photo 2/ }).click();
 	await page.getByRole('img', { name: /^Photo 2/ }).waitFor({ state: 'detached' });
 	expect(await shown.count()).toBe(1);
 	// the browser reports refused forms as failed requests; nothing else may be there

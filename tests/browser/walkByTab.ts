@@ -56,7 +56,9 @@ interface Place {
 /** on the page, not in the window; what floats above the page has no place in it */
 function isAbove(at: Place, before: Place): boolean {
 	const oneColumn = at.left < before.right && before.left < at.right;
-	return at.inFlow && before.inFlow && oneColumn && at.bottom < before.top - UP_PX;
+	return (
+		at.inFlow && before.inFlow && oneColumn && at.bottom <= before.top + 1 && at.top < before.top - UP_PX
+	);
 }
 
 /** Runs in the page: where the focus is, and whether somebody sees it. */
