@@ -89,6 +89,17 @@ describe('every chart', () => {
 		}
 	});
 
+	it('has a name that a screen reader says, or parts that have one each', () => {
+		const named = (component: string) => {
+			const text = readFileSync(join(CHARTS, `${component}.svelte`), 'utf8');
+			return /role(=|: )['"]img['"]/.test(text) && /aria-label(=[{"]|': [\w`'"])|'aria-label':\s/.test(text);
+		};
+		for (const chart of Object.keys(CHARTS_SAVED)) {
+			const names = chart === 'DriveStrips' ? ['TimeStrip', 'StateRibbon'] : [chart];
+			for (const name of names) expect(named(name), `${name} has no name`).toBe(true);
+		}
+	});
+
 	it('can be saved wherever it is shown', () => {
 		for (const { file, chart } of users) {
 			if (PARTS.includes(chart) || NOT_SAVED[file]) continue;
