@@ -152,7 +152,7 @@ describe('builds and parts of a workshop', () => {
 		await page.getByText('Withdraw it').last().click();
 		await page.getByLabel('Reason').last().fill('shows another hub');
 		await page.getByRole('button', { name: 'Withdraw', exact: true }).last().click();
-		await page.getByText('ring.png was withdrawn: shows another hub').waitFor();
+		await page.getByText(/ring\.png.*Because: shows another hub/).waitFor();
 		expect((await page.request.get('/attachments/1')).status()).toBe(404);
 		expect(unexpected()).toEqual([]);
 		desk.complaints.length = 0;

@@ -204,7 +204,7 @@ describe('an owner releases a build, and the field contradicts', () => {
 		await openRelease(engineer);
 		const { page } = engineer;
 		await page.getByText('An owner of the workshop signs.').waitFor();
-		expect(await page.getByRole('button', { name: 'Sign' }).count()).toBe(0);
+		expect(await page.getByRole('button', { name: 'Sign', exact: true }).count()).toBe(0);
 		await engineer.context.close();
 
 		const seen = owner.page.locator('form[action="?/sign"]');
@@ -239,7 +239,7 @@ describe('an owner releases a build, and the field contradicts', () => {
 		const shown = await form.locator('[name=record]').inputValue();
 		await form.getByLabel('Decision').selectOption({ label: "Released by this workshop's criteria" });
 		await form.getByLabel('Why').fill('Both riders rode it through June without a slip.');
-		await form.getByRole('button', { name: 'Sign' }).click();
+		await form.getByRole('button', { name: 'Sign', exact: true }).click();
 		const article = page.getByRole('article').filter({ hasText: "Released by this workshop's criteria" });
 		await article.waitFor();
 		expect(await article.innerText()).toMatch(/signed by P1 on 1 August 2026|signed by P1 on 1 Aug 2026/);

@@ -31,7 +31,7 @@ describe('the owner sets what a build has to show, and signs', () => {
 		await page.getByText('Nothing was asked of this build yet').waitFor();
 		const planner = page.locator('section', { hasText: 'How far does it take?' });
 		await planner.getByLabel('Fewer slips than').fill('10');
-		await planner.getByLabel('Confidence').fill('95');
+		await planner.getByLabel('Confidence, %').fill('95');
 		await planner.getByLabel('Wheels').fill('2');
 		await planner.getByRole('button', { name: 'Work it out' }).click();
 		await planner.getByText('300 km observed').waitFor();
@@ -70,7 +70,7 @@ describe('the owner sets what a build has to show, and signs', () => {
 		const { page } = desk;
 		await page.getByRole('combobox', { name: 'Decision' }).selectOption('not released');
 		await page.getByLabel('Why', { exact: true }).fill('The ring cracked on the bench.');
-		await page.getByRole('button', { name: 'Sign' }).click();
+		await page.getByRole('button', { name: 'Sign', exact: true }).click();
 		await page.getByText('The ring cracked on the bench.').waitFor();
 		const [download] = await Promise.all([
 			page.waitForEvent('download'),

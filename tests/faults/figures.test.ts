@@ -110,7 +110,7 @@ describe('figures of many rides', () => {
 				"SELECT id FROM slip_event WHERE overrun_crank_deg >= 90 AND kind = 'slip' AND verdict_id IS NULL LIMIT 1"
 			)
 			.get()!;
-		const unreviewed = /<strong>(\d+)<\/strong> events need a review/;
+		const unreviewed = /<strong>(\d+)<\/strong> events that count need a review/;
 		const before = Number(unreviewed.exec(await page('/'))![1]);
 		const actor = actorOf(choosePerson(ledger, 'Owner'));
 		recordVerdict(ledger, actor, event.id, { verdict: 'rejected', reason: 'shift' });
