@@ -1,4 +1,5 @@
 import {
+	brokeOff,
 	closeLedger,
 	comesFromUs,
 	getLedger,
@@ -101,6 +102,11 @@ export const handle: Handle = async ({ event, resolve }) => {
 export const handleError: HandleServerError = ({ error, event, status, message }) => {
 	if (status === 404) return { message: 'There is no such page.' };
 	if (status < 500) return { message };
+	if (brokeOff(error, event.request.signal.aborted)) {
+		log.info('request broke off', { route: event.route.id, method: event.request.method });
+		// nobody is there to read it
+		return { message: 'The connection broke off before all of it had come.' };
+	}
 	const reference = randomUUID().slice(0, 8);
 	log.failure('request failed', error, {
 		reference,

@@ -1,5 +1,6 @@
 import Database from 'better-sqlite3';
 import { spawn } from 'node:child_process';
+import { connect } from 'node:net';
 import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -88,6 +89,75 @@ it('the log of a whole job is JSON, tells what happened, and holds no names, fil
 	for (const secret of secrets) expect(log).not.toContain(secret.toLowerCase());
 	// positions have many decimals; nothing in a log has
 	expect(log).not.toMatch(/\d+\.\d{4,}/);
+});
+
+it('tells an upload that its sender breaks off as that and not as an error, and goes on where it ended', async () => {
+	const folder = join(home, 'broken-off');
+	const server = start(build, 'serve', ['--port', '0', '--data', folder], { SLIP_LEDGER_LOG_LEVEL: 'info' });
+	await until('the server', () => server.output().includes('is open at'));
+	const origin = /http:\/\/\S+/.exec(server.output())![0];
+	const headers: Record<string, string> = { origin, 'content-type': 'application/x-www-form-urlencoded' };
+	const named = await fetch(`${origin}/welcome?/name`, {
+		method: 'POST',
+		headers,
+		body: 'name=Tester',
+		redirect: 'manual'
+	});
+	headers.cookie = named.headers.get('set-cookie')!.split(';')[0];
+	const announced = await fetch(`${origin}/uploads`, {
+		method: 'POST',
+		headers: { ...headers, 'content-type': 'application/json' },
+		body: JSON.stringify({ name: 'ride.fit', size: 200_000 })
+	});
+	const { id } = (await announced.json()) as { id: string };
+	const offset = async () =>
+		((await (await fetch(`${origin}/uploads/${id}`, { headers })).json()) as { offset: number }).offset;
+	const url = new URL(origin);
+	/** a request whose body is longer than what is sent of it */
+	const breakOff = async (
+		path: string,
+		head: string[],
+		sent: number,
+		came: () => Promise<boolean> | boolean
+	) => {
+		const socket = connect(Number(url.port), url.hostname);
+		const lines = [path, `Host: ${url.host}`, `Origin: ${origin}`, `Cookie: ${headers.cookie}`, ...head];
+		socket.write(`${lines.join('\r\n')}\r\n\r\n`);
+		socket.write(Buffer.alloc(sent, 1));
+		await until('what was sent', came);
+		socket.destroy();
+	};
+	await breakOff(
+		`PATCH /uploads/${id} HTTP/1.1`,
+		['Content-Type: application/octet-stream', 'Upload-Offset: 0', 'Content-Length: 200000'],
+		70_000,
+		async () => (await offset()) === 70_000
+	);
+	const brokenOff = () => server.output().match(/"event":"request broke off"/g)?.length ?? 0;
+	await until('the log to tell it', () => brokenOff() === 1);
+	// a form likewise: nothing of it is done
+	await breakOff(
+		'POST /settings?/forget HTTP/1.1',
+		['Content-Type: multipart/form-data; boundary=x', 'Content-Length: 5000', 'Accept: application/json'],
+		100,
+		() => new Promise((resolve) => setTimeout(() => resolve(true), 300))
+	);
+	await until('the log to tell it', () => brokenOff() === 2);
+	expect(await offset()).toBe(70_000);
+	const rest = await fetch(`${origin}/uploads/${id}`, {
+		method: 'PATCH',
+		headers: { ...headers, 'upload-offset': '70000', 'content-type': 'application/octet-stream' },
+		body: new Uint8Array(130_000)
+	});
+	expect(await rest.json()).toEqual({ offset: 200_000 });
+	server.child.kill('SIGTERM');
+	const { output } = await server.ended;
+	expect(output).not.toContain('request failed');
+	const told = output.split('\n').filter((line) => line.includes('"request broke off"'));
+	expect(told.map((line) => JSON.parse(line) as object)).toMatchObject([
+		{ level: 'info', route: '/uploads/[id]', method: 'PATCH' },
+		{ level: 'info', route: '/settings', method: 'POST' }
+	]);
 });
 
 it('a server whose store is gone says by its status that it is not ready', async () => {

@@ -1,4 +1,5 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
 	actorOf,
@@ -75,8 +76,25 @@ describe('a photo of a felt slip', () => {
 		await expect(attach(PHOTO.subarray(0, 200))).rejects.toThrow('cut off or damaged');
 		expect(rowsOf(ledger, 'SELECT 1 FROM attachment')).toEqual([]);
 		for (let shade = 0; shade < FELT_PHOTOS; shade++) await attach(other(shade));
-		await expect(attach(PHOTO)).rejects.toMatchObject({ code: 'conflict' });
+		await expect(attach(PHOTO)).rejects.toMatchObject({
+			code: 'conflict',
+			sentence: expect.stringContaining('There are 4 files attached here already')
+		});
 		expect(rowsOf(ledger, 'SELECT 1 FROM attachment')).toHaveLength(FELT_PHOTOS);
+	});
+
+	it('is not a fifth one, however many come at once; what is refused is not kept', async () => {
+		const { ledger, attach } = await withFelt();
+		for (let shade = 1; shade < FELT_PHOTOS; shade++) await attach(other(shade));
+		const together = await Promise.allSettled([attach(PHOTO), attach(other(77)), attach(other(78))]);
+		expect(together.map(({ status }) => status).sort()).toEqual(['fulfilled', 'rejected', 'rejected']);
+		expect(rowsOf(ledger, 'SELECT 1 FROM attachment')).toHaveLength(FELT_PHOTOS);
+		const kept = readdirSync(join(ledger.folder, 'sources'), { recursive: true, withFileTypes: true })
+			.filter((entry) => entry.isFile())
+			.map(({ name }) => name);
+		const named = rowsOf(ledger, 'SELECT sha256 FROM source').map(({ sha256 }) => sha256);
+		expect(kept.filter((name) => !named.includes(name))).toEqual([]);
+		expect(readdirSync(join(ledger.folder, 'incoming'))).toEqual([]);
 	});
 
 	it('belongs to whoever felt it: other riders neither attach nor take away nor see', async () => {

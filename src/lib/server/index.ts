@@ -120,6 +120,7 @@ export { isGuarded, NOBODY, sessionCookie, whoAsks, type Asking } from './access
 export { WATCHED_ROUTES } from './access/watchedRoutes';
 export { bodyPieces, readJsonObject } from './access/readBody';
 export { mayUse, ROUTE_ROLES } from './access/routeRoles';
+export { brokeOff } from './log/brokeOff';
 export { log, logLevel } from './log/log';
 export { readiness, type Readiness } from './readiness';
 export { health, type Health } from './health';

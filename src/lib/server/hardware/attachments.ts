@@ -1,4 +1,5 @@
 import { randomBytes } from 'node:crypto';
+import { rmSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Actor } from '../actor';
 import { isErased } from '../erasure/finishErasures';
@@ -10,6 +11,7 @@ import { LedgerRefusal } from '../refusal';
 import { cleanFileName } from '../store/cleanFileName';
 import { moveToStore, sourcePath, writeThrough } from '../store/sourceStore';
 import { MEGABYTE } from '../store/uploadLimit';
+import { refuseErased, refuseMore, refuseTwice } from './attachmentRefusals';
 import { cleanPicture } from './cleanPicture';
 import { mediaType, type MediaType } from './mediaType';
 
@@ -47,9 +49,11 @@ export interface AttachmentView {
  * it, and is never changed. Pictures are kept without what the camera wrote beside them (`cleanPicture`).
  *
  * @param input.bytes the whole file
+ * @param options.most as many may be attached to this thing; any number unless given
  * @returns id of the attachment
  * @throws LedgerRefusal not-found; too-large; wrong-value for an empty file, for kinds that are not taken and for
- *   pictures that are not whole; conflict when this very file is attached there already, or was erased
+ *   pictures that are not whole; conflict when this very file is attached there already, or was erased, or when there
+ *   are as many as may be
  */
 export async function attachFile(
 	ledger: Ledger,
@@ -61,7 +65,7 @@ export async function attachFile(
 		bytes: Uint8Array;
 		caption?: string;
 	},
-	options: { example?: boolean } = {}
+	options: { example?: boolean; most?: number } = {}
 ): Promise<number> {
 	const caption = checkText('The caption', input.caption, { min: 0, max: 300 });
 	const fileName = cleanFileName(input.name);
@@ -69,49 +73,50 @@ export async function attachFile(
 	refuseUnknownSubject(ledger, input);
 	const path = join(ledger.folder, 'incoming', `attachment-${randomBytes(16).toString('hex')}`);
 	const { sha256, size } = await writeThrough(path, once(bytes), LARGEST_ATTACHMENT_BYTES);
-	moveToStore(ledger, path, sha256);
-	if (isErased(ledger, sha256))
-		throw new LedgerRefusal(
-			'conflict',
-			"This very file was erased at its owner's wish and is not taken again."
-		);
-	return ledger.database
-		.transaction((): number => {
-			refuseUnknownSubject(ledger, input);
-			refuseTwice(ledger, input, sha256);
-			const now = ledger.now();
-			ledger.database
-				.prepare(
-					'INSERT OR IGNORE INTO source (sha256, bytes, file_name, stored_ms, stored_by) VALUES (?, ?, ?, ?, ?)'
-				)
-				.run(sha256, size, fileName, now, actor.personId);
-			const { lastInsertRowid } = ledger.database
-				.prepare(
-					`INSERT INTO attachment (subject, subject_id, sha256, file_name, media_type, bytes, caption, by,
+	const attach = ledger.database.transaction((): number => {
+		refuseUnknownSubject(ledger, input);
+		refuseErased(ledger, sha256);
+		refuseTwice(ledger, input, sha256);
+		refuseMore(ledger, input, options.most);
+		// before the ledger names it, and only once nothing stands against it
+		moveToStore(ledger, path, sha256);
+		const now = ledger.now();
+		ledger.database
+			.prepare(
+				'INSERT OR IGNORE INTO source (sha256, bytes, file_name, stored_ms, stored_by) VALUES (?, ?, ?, ?, ?)'
+			)
+			.run(sha256, size, fileName, now, actor.personId);
+		const { lastInsertRowid } = ledger.database
+			.prepare(
+				`INSERT INTO attachment (subject, subject_id, sha256, file_name, media_type, bytes, caption, by,
 						at_ms, example)
 					VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)`
-				)
-				.run(
-					input.subject,
-					input.subjectId,
-					sha256,
-					fileName,
-					type,
-					size,
-					caption,
-					actor.personId,
-					now,
-					options.example ? 1 : 0
-				);
-			const id = Number(lastInsertRowid);
-			leaveTrail(ledger, actor, 'attached', input.subject, input.subjectId, {
-				attachment: id,
+			)
+			.run(
+				input.subject,
+				input.subjectId,
+				sha256,
 				fileName,
-				sha256
-			});
-			return id;
-		})
-		.immediate();
+				type,
+				size,
+				caption,
+				actor.personId,
+				now,
+				options.example ? 1 : 0
+			);
+		const id = Number(lastInsertRowid);
+		leaveTrail(ledger, actor, 'attached', input.subject, input.subjectId, {
+			attachment: id,
+			fileName,
+			sha256
+		});
+		return id;
+	});
+	try {
+		return attach.immediate();
+	} finally {
+		rmSync(path, { force: true });
+	}
 }
 
 /** Files of one thing, the newest first; also those that were withdrawn. */
@@ -258,19 +263,6 @@ function refuseUnknownSubject(
 	const table = Object.hasOwn(SUBJECTS, subject) ? SUBJECTS[subject] : null;
 	if (!table || !ledger.database.prepare(`SELECT 1 FROM ${table} WHERE id = ?`).get(subjectId))
 		throw new LedgerRefusal('not-found', `There is no such ${table ?? 'thing'} to attach a file to.`);
-}
-
-function refuseTwice(
-	ledger: Ledger,
-	{ subject, subjectId }: { subject: AttachmentSubject; subjectId: number },
-	sha256: string
-): void {
-	const twice = ledger.database
-		.prepare(
-			'SELECT 1 FROM attachment WHERE subject = ? AND subject_id = ? AND sha256 = ? AND withdrawn_ms IS NULL'
-		)
-		.get(subject, subjectId, sha256);
-	if (twice) throw new LedgerRefusal('conflict', 'This very file is attached here already.');
 }
 
 async function* once(bytes: Uint8Array) {

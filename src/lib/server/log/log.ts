@@ -7,6 +7,7 @@ export type LogEvent =
 	| 'server open'
 	| 'server stops'
 	| 'request failed'
+	| 'request broke off'
 	| 'queue could not be read'
 	| 'queue not started'
 	| 'ledger not read'
@@ -27,7 +28,9 @@ export type LogEvent =
 	| 'result not stored'
 	| 'upload not taken up'
 	| 'logs not folded'
-	| 'erasure finished';
+	| 'erasure finished'
+	| 'pictures cleaned'
+	| 'pictures not cleaned';
 
 /**
  * Numbers and fixed words alone: ids of rows, counts, milliseconds, codes. No names, no file names, no

@@ -49,12 +49,8 @@ export async function attachFeltPhoto(
 	const type = file.bytes.byteLength > 0 ? mediaType(file.bytes) : null;
 	if (file.bytes.byteLength > 0 && !type?.startsWith('image/'))
 		throw new LedgerRefusal('wrong-value', 'Only photos are taken here: JPEG, PNG or WebP.');
-	if (photosOfFelt(ledger, of.feltId).length >= FELT_PHOTOS)
-		throw new LedgerRefusal(
-			'conflict',
-			`There are ${FELT_PHOTOS} photos of this slip already. Take one of them away first.`
-		);
-	return attachFile(ledger, actor, { ...file, subject: 'felt slip', subjectId: of.feltId });
+	const input = { ...file, subject: 'felt slip', subjectId: of.feltId } as const;
+	return attachFile(ledger, actor, input, { most: FELT_PHOTOS });
 }
 
 /**

@@ -1,4 +1,5 @@
 import { finishErasures } from '../erasure/finishErasures';
+import { cleanOldPictures } from '../hardware/cleanOldPictures';
 import { foldLogs } from '../ledger/foldLogs';
 import { getLedger } from '../ledger/getLedger';
 import { log } from '../log/log';
@@ -23,9 +24,16 @@ export function startWebRunner(): void {
 		recoverUploads(ledger)
 			.then(() => finishErasures(ledger))
 			.catch((error) => log.failure('uploads not cleared up', error));
-	void clearUp().then(() => runner === own && own.start());
+	// pictures wait for nobody and nobody for them: a ledger that was made by an older program may hold hundreds
+	const cleanPictures = () =>
+		cleanOldPictures(ledger)
+			.then(({ cleaned, left }) => cleaned + left > 0 && log.info('pictures cleaned', { cleaned, left }))
+			.catch((error) => runner === own && log.failure('pictures not cleaned', error));
+	void clearUp()
+		.then(() => runner === own && own.start())
+		.then(() => runner === own && cleanPictures());
 	const timer = setInterval(
-		() => (runner === own ? void clearUp() : clearInterval(timer)),
+		() => (runner === own ? void clearUp().then(cleanPictures) : clearInterval(timer)),
 		CLEAR_UP_EVERY_MS
 	);
 	timer.unref();

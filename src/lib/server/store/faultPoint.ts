@@ -38,7 +38,10 @@ export type FaultName =
 	| 'migration-done'
 	| 'erasure-written'
 	| 'erasure-file-gone'
-	| 'erasure-done';
+	| 'erasure-done'
+	| 'picture-cleaned'
+	| 'picture-recorded'
+	| 'picture-gone';
 
 export function faultPoint(name: FaultName): void {
 	if (process.env.SLIP_LEDGER_FAULT === name) process.kill(process.pid, 'SIGKILL');
