@@ -80,6 +80,11 @@ describe("a rider's phone and the owner's desk", () => {
 		await page.getByRole('img', { name: /square for a phone/ }).waitFor();
 		link = await page.locator('code').innerText();
 		expect(link).toMatch(new RegExp(`^http://${NAME}:${server.port}/come#[\\w-]{43}$`));
+		// in plain http a browser gives no page the clipboard: nothing was copied, and the page must not say so
+		await page.getByRole('button', { name: 'Copy the link' }).click();
+		await page.getByText('The link is marked: copy it by the keyboard').waitFor();
+		expect(await page.getByText('Copied.').count()).toBe(0);
+		expect(await page.evaluate(() => String(getSelection()))).toBe(link);
 		expect(await desk.accessibility()).toEqual([]);
 		await page.reload();
 		expect(await page.locator('code').count()).toBe(0);

@@ -87,15 +87,22 @@ test('Counted against expected needs an upper limit under the share and enough c
 
 test('Kilometres above the old slip torque are asked for where nobody is thrown', () => {
 	const state = hardTorqueState(CRITERIA, { observedMAboveHardTorque: 4_000 }, WORDS);
-	expect(state.state).toBe('not yet');
-	expect(state.stillTakes).toMatch(/^16 km above 30 Nm.*never by provoking/);
-	expect(hardTorqueState(CRITERIA, { observedMAboveHardTorque: 20_000 }, WORDS).state).toBe('holds');
+	expect(state?.state).toBe('not yet');
+	expect(state?.stillTakes).toMatch(/^16 km above 30 Nm.*never by provoking/);
+	expect(hardTorqueState(CRITERIA, { observedMAboveHardTorque: 20_000 }, WORDS)?.state).toBe('holds');
 });
 
 test('Dry kilometres do not make up for wet ones', () => {
 	const state = wetAndDryState(CRITERIA, { observedMWet: 40_000, observedMDry: 9e6 }, WORDS);
 	expect(state).toMatchObject({ state: 'not yet', stillTakes: expect.stringContaining('60 km wet') });
-	expect(state.stillTakes).not.toContain('dry or');
+	expect(state?.stillTakes).not.toContain('dry or');
+});
+
+test('What was not asked for is no criterion that holds', () => {
+	const nothing = { observedMAboveHardTorque: 0, observedMWet: 0, observedMDry: 0 };
+	expect(wetAndDryState({ ...CRITERIA, ...nothing }, nothing, WORDS)).toBeNull();
+	expect(wetAndDryState({ ...CRITERIA, ...nothing, observedMDry: 1 }, nothing, WORDS)?.state).toBe('not yet');
+	expect(hardTorqueState({ ...CRITERIA, ...nothing }, nothing, WORDS)).toBeNull();
 });
 
 test('A last third too short to say is not one that holds', () => {

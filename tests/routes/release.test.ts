@@ -4,6 +4,8 @@ import { createFormats } from '$lib/ui/formats';
 import { criteriaFields } from '../../src/routes/builds/[id]/release/criteriaFields';
 import { criteriaFromForm } from '../../src/routes/builds/[id]/release/criteriaForm';
 import { criteriaWords } from '../../src/routes/builds/[id]/release/criteriaWords';
+import { standingHeading } from '../../src/routes/builds/[id]/release/standingHeading';
+import { weeksWords } from '../../src/routes/builds/[id]/release/weeksWords';
 import { CRITERIA } from '../release/testWords';
 
 const NOTHING = { ratePerThousandKm: null, confidencePercent: null, slipsAllowed: null, wheels: null };
@@ -86,7 +88,7 @@ describe('criteriaWords', () => {
 			'fewer than 2.0 slips per 1000 observed km at 95 % confidence',
 			'500 km observed on each of 3 wheels, no slip allowed',
 			'At least 2 riders',
-			'20.0 km observed above 30 Nm at the hub; 100 km wet, 300 km dry',
+			'Observed 20.0 km above 30 Nm at the hub, 100 km wet, 300 km dry.',
 			'At most 0.20 times the slips that Old would have had',
 			'up to 8,000 km'
 		])
@@ -96,5 +98,40 @@ describe('criteriaWords', () => {
 	it('leaves out what was not asked for', () => {
 		expect(words(SEQUENTIAL)).not.toMatch(/wear|would have had/);
 		expect(words(SEQUENTIAL)).toContain('a plan that may end early');
+	});
+});
+
+describe('the words of a release', () => {
+	const formats = createFormats('en-GB', 'UTC');
+	const plain = (text: string) => text.replaceAll('\u00a0', ' ');
+	const heading = (...states: ('holds' | 'not yet' | 'fails' | 'out of reach')[]) =>
+		standingHeading(states.map((state) => ({ state })));
+
+	it('says how many criteria do not hold, and "yet" only while none has failed', () => {
+		expect(heading('holds', 'holds')).toBe('Every criterion holds');
+		expect(heading('holds', 'not yet')).toBe('1 of 2 criteria does not hold yet');
+		expect(heading('not yet', 'not yet')).toBe('2 of 2 criteria do not hold yet');
+		expect(heading('holds', 'not yet', 'fails')).toBe(
+			'2 of 3 criteria do not hold; by 1 of them the build does not pass'
+		);
+		expect(heading('holds', 'out of reach')).toBe('1 of 2 criteria does not hold: the build does not pass');
+	});
+
+	it('says what is asked of how it is ridden, and what is not', () => {
+		const ridden = (change: Partial<ReleaseCriteria>) =>
+			plain(criteriaWords(version({ ...CRITERIA, ...change }), 'Old', formats)[3]);
+		expect(ridden({ observedMWet: 40_000, observedMDry: 0 })).toBe(
+			'Observed 20.0 km above 30 Nm at the hub, 40.0 km wet. No distance is asked for dry.'
+		);
+		expect(ridden({ observedMWet: 0, observedMDry: 0, observedMAboveHardTorque: 0 })).toBe(
+			'No distance is asked for above 30 Nm at the hub, wet, dry.'
+		);
+	});
+
+	it('never takes a plan to last no weeks', () => {
+		expect(weeksWords(0.3, formats)).toBe('At the pace so far it takes less than a week.');
+		expect(weeksWords(1.2, formats)).toBe('At the pace so far it takes about a week.');
+		expect(weeksWords(1250, formats)).toContain('about 1,250 weeks');
+		expect(weeksWords(null, formats)).toContain('not known');
 	});
 });

@@ -171,6 +171,67 @@ describe('the words of a report', () => {
 		expect(lines).toContain('False alarms pull any ratio towards 1.');
 	});
 
+	it('says whether the same riders rode both builds, and that one rider is not all', async () => {
+		const { report } = await twoBuilds();
+		const view = report();
+		const lines = (before: object, after: object, ridersTogether: number) =>
+			notShownWords(
+				{
+					...view,
+					rides: {
+						...view.rides,
+						riders: [
+							{ build: 'Old', named: 2, without: 0, ...before },
+							{ build: 'New', named: 2, without: 0, ...after }
+						],
+						ridersTogether
+					}
+				},
+				FOUND,
+				formats
+			).join('\n');
+		expect(lines({}, {}, 3)).not.toMatch(/rider only|named on rides of both/);
+		expect(lines({}, { named: 1 }, 2)).toContain('By one rider only was ridden New: how other riders press');
+		expect(lines({ named: 1 }, { named: 1 }, 2)).toContain('By one rider only were ridden Old and New');
+		expect(lines({}, {}, 4)).toContain('No rider is named on rides of both');
+		// a ride without a name may be anybody's
+		expect(lines({}, { named: 1, without: 2 }, 2)).not.toContain('rider only');
+	});
+
+	it('says after a signature how the criteria stand now, and leaves nothing to decide that was decided', async () => {
+		const { ledger, actor, newId, oldId, report } = await twoBuilds();
+		setReleaseCriteria(ledger, actor, {
+			buildId: newId,
+			referenceBuildId: oldId,
+			criteria: CRITERIA,
+			reason: 'agreed before',
+			seenVersion: null
+		});
+		const view = report();
+		const criteria = view.release.criteria!;
+		const decision = {
+			decision: 'released' as const,
+			reason: 'why',
+			at: '2026-08-01T09:00:00Z' as typeof view.madeAt,
+			criteriaVersion: 1,
+			analysisVersion: 3,
+			recordSha256: 'a',
+			whole: true
+		};
+		const said = (state: typeof criteria.state, states = criteria.states) =>
+			answerWords(
+				{
+					...view,
+					release: { ...view.release, criteria: { ...criteria, state, states }, decisions: [decision] }
+				},
+				formats
+			).release;
+		const holding = criteria.states.map((one) => ({ ...one, state: 'holds' as const }));
+		expect(said('all hold', holding)).toMatch(/As the rides stand now, all \d+ criteria hold\.$/);
+		expect(said('not yet')).not.toMatch(/the test goes on|for an owner to decide/);
+		expect(said('stopped')).toMatch(/criteria hold, and one of them fails or is out of reach\.$/);
+	});
+
 	it('marks what is invented', async () => {
 		expect(pageOf((await twoBuilds('New', true)).report())).toContain('Invented example');
 		expect(pageOf((await twoBuilds()).report())).not.toContain('Invented example');

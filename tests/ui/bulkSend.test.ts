@@ -254,6 +254,8 @@ describe('timeLeft', () => {
 		for (now = 1000; now <= 60_000; now += 1000) speed.add(2000);
 		now = 60_000;
 		expect(speed.leftS(20_000)).toBeCloseTo(10, 0);
+		// all has come and the last answer has not: "0:00 left" may stand for minutes
+		expect(speed.leftS(0)).toBeNull();
 		now = 75_000;
 		expect(speed.leftS(20_000)).toBeCloseTo(20, 0);
 		now = 95_000;

@@ -16,7 +16,8 @@ const PAIR: Pair = {
 	buildObservedM: 200_000,
 	referenceObservedM: 300_000,
 	referenceUnreviewed: 0,
-	referenceConfirmed: 12
+	referenceConfirmed: 12,
+	buildUnreviewed: 0
 };
 
 function against(change: object = {}, ratioChange: object = {}): AgainstReference {
@@ -90,6 +91,20 @@ describe('againstWords', () => {
 		expect(words(against(), open)).toContain('The rides would then support that, on these wheels, New');
 		expect(words(against(), open)).not.toContain('rides support');
 		expect(words(against({ upper: 1.01 }), open)).toContain('would not show whether');
+	});
+
+	it('calls the build worse only on condition while events of it are not reviewed', () => {
+		const worse = against({ lower: 1.2, upper: 8 });
+		expect(words(worse, { buildUnreviewed: 3 })).toContain(
+			'If the 3 events of New that nobody has reviewed are slips, the rides support that, on these wheels, New slips more often than Old'
+		);
+		expect(words(worse, { buildUnreviewed: 1 })).toContain(
+			'If the event of New that nobody has reviewed is a slip,'
+		);
+		// they count against it: that it is better holds all the more once they are reviewed
+		expect(words(against(), { buildUnreviewed: 3 })).toContain(
+			'The rides support that, on these wheels, New slips less'
+		);
 	});
 
 	it('promises no tenths of slips that were only expected', () => {

@@ -29,6 +29,22 @@ describe('torqueCurveWords', () => {
 		expect(words({ perTenNm: { value: 0.5, lower: 0.3, upper: 0.8 } })).toContain('falls with torque');
 	});
 
+	it('makes a rise of events that nobody has reviewed a condition, not a finding', () => {
+		const curve: TorqueCurveFigures = {
+			kind: 'fit',
+			points: [{ fromNm: 20, slips: 9 }],
+			withoutTorque: 0,
+			confidence: 0.95,
+			perTenNm: { value: 2.3, lower: 1.5, upper: 3.4 }
+		};
+		expect(torqueCurveWords(curve, formats, 9)).toMatch(
+			/, if the 9 events that are not reviewed are slips\.$/
+		);
+		expect(torqueCurveWords({ ...curve, kind: 'separated' }, formats, 1)).toContain(
+			'everything else below, if the event that is not reviewed is a slip: no smooth'
+		);
+	});
+
 	it('says why there is no smooth curve', () => {
 		expect(words({ kind: 'too few', points: [{ fromNm: 20, slips: 1 }] })).toBe(
 			'Only 1 slip with a known torque: too few for a smooth curve.'

@@ -1,7 +1,7 @@
 import type { AgainstReference, BuildAgainstBuild, BuildTold } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
 import { rateWords } from '$lib/ui/rateWords';
-import { againstWords, limitsWords } from '$lib/ui/againstWords';
+import { againstWords, expectedFigure, limitsWords } from '$lib/ui/againstWords';
 import { intervalWords } from '$lib/ui/intervalWords';
 import { correctedWords, detectionWords } from '$lib/ui/detectionWords';
 import { feltWords } from '$lib/ui/feltWords';
@@ -25,7 +25,8 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 				buildObservedM: after.observedM,
 				referenceObservedM: before.observedM,
 				referenceUnreviewed: before.unreviewed,
-				referenceConfirmed: before.best.pooled.count
+				referenceConfirmed: before.best.pooled.count,
+				buildUnreviewed: after.unreviewed
 			},
 			formats
 		),
@@ -65,7 +66,7 @@ export function evidenceAsText(told: BuildAgainstBuild, analysisVersion: number)
 	}
 
 	function caseLines(name: string, { ratio, expected }: AgainstReference['decides']): string[] {
-		const count = (value: number) => (value === 0 ? 'none' : formats.figure(value));
+		const count = (value: number) => (value === 0 ? 'none' : `about ${expectedFigure(value, formats)}`);
 		return [
 			`${name}:`,
 			`  times as often per observed km: ${limitsWords(ratio, formats)}`,

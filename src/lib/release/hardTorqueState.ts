@@ -4,13 +4,16 @@ import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from 
 /**
  * Whether the observed distance above the torque at which the old build slipped is there: a build that was
  * only ridden gently has not been tried.
+ *
+ * @returns null when the criteria ask for no such distance: what is not asked for does not hold
  */
 export function hardTorqueState(
 	criteria: Pick<ReleaseCriteria, 'hardTorqueNm' | 'observedMAboveHardTorque'>,
 	{ observedMAboveHardTorque: has }: Pick<TestEvidence, 'observedMAboveHardTorque'>,
 	words: NumberWords
-): CriterionState {
+): CriterionState | null {
 	const wanted = criteria.observedMAboveHardTorque;
+	if (wanted === 0) return null;
 	const above = `above ${words.number(criteria.hardTorqueNm)} Nm at the hub`;
 	const sentence = `${words.km(wanted)} observed ${above} asked for; there are ${words.km(has)}.`;
 	if (has >= wanted) return holds('hard torque', sentence);

@@ -1,12 +1,17 @@
 import { holds, notYet } from './criterionState';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
 
-/** Whether both wet and dry kilometres are there. Rides of which nobody said are neither. */
+/**
+ * Whether both wet and dry kilometres are there. Rides of which nobody said are neither.
+ *
+ * @returns null when the criteria ask for neither: what is not asked for does not hold
+ */
 export function wetAndDryState(
 	criteria: Pick<ReleaseCriteria, 'observedMWet' | 'observedMDry'>,
 	evidence: Pick<TestEvidence, 'observedMWet' | 'observedMDry'>,
 	words: NumberWords
-): CriterionState {
+): CriterionState | null {
+	if (criteria.observedMWet === 0 && criteria.observedMDry === 0) return null;
 	const asked = `${words.km(criteria.observedMWet)} wet and ${words.km(criteria.observedMDry)} dry observed asked for`;
 	const sentence = `${asked}; there are ${words.km(evidence.observedMWet)} and ${words.km(evidence.observedMDry)}.`;
 	const wet = criteria.observedMWet - evidence.observedMWet;

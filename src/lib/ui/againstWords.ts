@@ -38,6 +38,8 @@ export interface Pair {
 	readonly referenceUnreviewed: number;
 	/** slips of it that were confirmed */
 	readonly referenceConfirmed: number;
+	/** events of the build that nobody has reviewed: they count as its slips */
+	readonly buildUnreviewed: number;
 }
 
 /** below this share of comparable distance the comparison says too little of the build */
@@ -61,22 +63,28 @@ export function againstWords(against: ComparisonFigures, pair: Pair, formats: Fo
 
 function answer(
 	{ expected, ratio }: SetAgainst,
-	{ build, reference }: Pair,
+	{ build, reference, buildUnreviewed }: Pair,
 	formats: Formats,
 	/** events are taken for slips that nobody has confirmed */
 	assumed: boolean
 ): string {
 	const observedM = expected.comparedM + expected.notComparedM;
 	const share = observedM > 0 ? expected.comparedM / observedM : 0;
+	// once nothing is certain, one condition is enough
+	const open = assumed ? 0 : buildUnreviewed;
 	if (share >= LEAST_COMPARED_SHARE && expected.expected > 0) {
-		const conclusion = conclude(build, reference, expected, ' at the same hub torque and age', assumed);
-		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had about ${expectedWords(expected.expected, formats)}; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} ${expected.counted === 1 ? 'counts' : 'count'} on ${build}`}. ${conclusion}`;
+		const conclusion = conclude(build, reference, expected, ' at the same hub torque and age', {
+			assumed,
+			open,
+			formats
+		});
+		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had about ${expectedFigure(expected.expected, formats)} slips; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} ${expected.counted === 1 ? 'counts' : 'count'} on ${build}`}. ${conclusion}`;
 	}
 	const why =
 		expected.expected === 0 && share >= LEAST_COMPARED_SHARE
 			? `${reference} had no counted slip at the torque and age that ${build} was ridden at.`
 			: `Only ${formats.share(share)} of the distance of ${build} was ridden at a torque and age that ${reference} knows, so the two were not ridden alike.`;
-	return `${why} Per observed km alone: ${lowerFirst(conclude(build, reference, ratio, '', assumed))}`;
+	return `${why} Per observed km alone: ${lowerFirst(conclude(build, reference, ratio, '', { assumed, open, formats }))}`;
 }
 
 function conclude(
@@ -84,20 +92,20 @@ function conclude(
 	reference: string,
 	{ lower, upper }: Pick<RatioFigures, 'lower' | 'upper'>,
 	how: string,
-	assumed: boolean
+	{ assumed, open, formats }: { readonly assumed: boolean; readonly open: number; readonly formats: Formats }
 ): string {
-	const support = `The rides ${assumed ? 'would then' : ''} support that, on these wheels,`.replace(
-		'  ',
-		' '
-	);
+	const support = `The rides ${assumed ? 'would then ' : ''}support that, on these wheels,`;
 	if (upper !== null && upper < 1) return `${support} ${build} slips less often than ${reference}${how}.`;
+	// events that nobody has reviewed count against the build: that it is better holds all the more, that it is worse only if
+	if (lower > 1 && open > 0)
+		return `If the ${open === 1 ? 'event' : `${formats.number(open)} events`} of ${build} that nobody has reviewed ${open === 1 ? 'is a slip' : 'are slips'}, the rides support that, on these wheels, ${build} slips more often than ${reference}${how}.`;
 	if (lower > 1) return `${support} ${build} slips more often than ${reference}${how}.`;
 	return `The rides ${assumed ? 'would not' : 'do not'} show whether ${build} or ${reference} slips more often${how}: it may be either way.`;
 }
 
 /** An estimate with its own uncertainty: from ten on, tenths would promise more than it can keep. */
-function expectedWords(expected: number, formats: Formats): string {
-	return `${expected >= 10 ? formats.number(expected) : formats.figure(expected)} slips`;
+export function expectedFigure(expected: number, formats: Formats): string {
+	return expected >= 10 ? formats.number(expected) : formats.figure(expected);
 }
 
 function lowerFirst(sentence: string): string {

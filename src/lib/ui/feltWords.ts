@@ -25,11 +25,14 @@ export function feltWords(felt: FeltFigures | null, formats: Formats): string[] 
 	const { both, markOnly, detectionOnly } = felt;
 	const some = (count: number) => (count === 0 ? 'none' : formats.number(count));
 	const rides = felt.rides === 1 ? 'one ride' : `${formats.number(felt.rides)} rides`;
+	if (felt.seen === 0 && felt.waiting > 0)
+		return [
+			`On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips nothing is decided yet: ${formats.number(felt.waiting)} ${felt.waiting === 1 ? 'lap or event waits' : 'laps or events wait'} for an answer or a review.`
+		];
 	// where nothing is on either list four times "none" says less than one sentence
 	if (felt.seen === 0)
 		return [
-			`On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips nothing was marked as a slip and nothing confirmed: the two lists say nothing about what both missed.`,
-			...waiting(felt, formats)
+			`On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips nothing was marked as a slip and nothing confirmed: the two lists say nothing about what both missed.`
 		];
 	const counts = `On ${formats.km(felt.observedM)} observed of ${rides} whose laps mean slips: marked and found ${some(both)}, marked only ${some(markOnly)}, found and confirmed only ${some(detectionOnly)}.`;
 	return [counts, ...estimate(felt, formats), ...waiting(felt, formats)];
@@ -43,7 +46,7 @@ function estimate(felt: FeltFigures, formats: Formats): string[] {
 		? ' Fewer than 7 are on both lists: the figure leans on chance and is no more than a hint.'
 		: '';
 	return [
-		`That speaks for at least ${formats.figure(felt.total)} slips in all (${formats.share(felt.confidence)} limits ${formats.number(felt.lower)} to ${upper}). It is a lower bound: what a rider feels is large, and what is large is also found more easily.${few}`
+		`That speaks for at least ${formats.number(felt.total)} slips in all (${formats.share(felt.confidence)} limits ${formats.number(felt.lower)} to ${upper}). It is a lower bound: what a rider feels is large, and what is large is also found more easily.${few}`
 	];
 }
 

@@ -1,4 +1,5 @@
 import type { Formats } from './formats';
+import { ifSlips } from './ifSlips';
 
 /** A curve of slips against torque; the server's view fits. */
 export interface TorqueCurveFigures {
@@ -9,25 +10,33 @@ export interface TorqueCurveFigures {
 	readonly perTenNm: { readonly value: number; readonly lower: number; readonly upper: number } | null;
 }
 
-/** How slips go with hub torque, in a sentence with what it rests on. */
-export function torqueCurveWords(curve: TorqueCurveFigures, formats: Formats): string {
-	return `${shapeWords(curve, formats)}${withoutWords(curve.withoutTorque, formats)}`;
+/**
+ * How slips go with hub torque, in a sentence with what it rests on.
+ *
+ * @param unreviewed how many of the counted events nobody has reviewed: a rise of those is no more than a condition
+ */
+export function torqueCurveWords(curve: TorqueCurveFigures, formats: Formats, unreviewed = 0): string {
+	return `${shapeWords(curve, formats, ifSlips(unreviewed, formats))}${withoutWords(curve.withoutTorque, formats)}`;
 }
 
-function shapeWords({ kind, points, perTenNm, confidence }: TorqueCurveFigures, formats: Formats): string {
+function shapeWords(
+	{ kind, points, perTenNm, confidence }: TorqueCurveFigures,
+	formats: Formats,
+	condition: string
+): string {
 	const slips = points.reduce((sum, point) => sum + point.slips, 0);
 	if (kind === 'one torque')
 		return 'Nearly all of it was ridden at one torque: nothing can be said about others.';
 	if (kind === 'separated') {
 		const from = points.find((point) => point.slips > 0)?.fromNm ?? 0;
-		return `All slips lie from ${formats.number(from)} Nm on and everything else below: no smooth curve is steep enough to be drawn.`;
+		return `All slips lie from ${formats.number(from)} Nm on and everything else below${condition}: no smooth curve is steep enough to be drawn.`;
 	}
 	if (kind === 'too few' || perTenNm === null)
 		return `${slips === 0 ? 'No slip' : `Only ${formats.number(slips)} ${slips === 1 ? 'slip' : 'slips'}`} with a known torque: too few for a smooth curve.`;
 	const figures = `${formats.figure(perTenNm.value)}-fold with each 10 Nm (${formats.share(confidence)} limits ${formats.figure(perTenNm.lower)} to ${formats.figure(perTenNm.upper)})`;
-	if (perTenNm.lower > 1) return `The chance of a slip in one power stroke grows ${figures}.`;
+	if (perTenNm.lower > 1) return `The chance of a slip in one power stroke grows ${figures}${condition}.`;
 	if (perTenNm.upper < 1)
-		return `The chance of a slip in one power stroke falls with torque: ${figures}. Look for something else than load.`;
+		return `The chance of a slip in one power stroke falls with torque: ${figures}${condition}. Look for something else than load.`;
 	return `The rides do not show whether slips go with torque: ${figures}.`;
 }
 

@@ -1,4 +1,5 @@
 import type { Formats } from './formats';
+import { ifSlips } from './ifSlips';
 
 /** A trend of the rate with distance; the server's view fits. */
 export interface TrendFigures {
@@ -25,10 +26,7 @@ export function trendWords(trend: TrendFigures, formats: Formats, unreviewed = 0
 		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${slips === 1 ? 'slip counts' : 'slips count'}`}: too few to say whether the rate changes with distance.`;
 	const limits = `${formats.share(confidence)} limits ${formats.figure(shapeLower ?? 0)} to ${shapeUpper === null ? 'no limit' : formats.figure(shapeUpper)}`;
 	const figures = `With the distance doubled, slips grow ${formats.figure(2 ** shape)}-fold (2-fold would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
-	const condition =
-		unreviewed > 0
-			? `, if the ${unreviewed === 1 ? 'event that is' : `${formats.number(unreviewed)} events that are`} not reviewed ${unreviewed === 1 ? 'is a slip' : 'are slips'}`
-			: '';
+	const condition = ifSlips(unreviewed, formats);
 	switch (verdict) {
 		case 'worse':
 			return `Gets worse with distance${condition}. ${figures}`;
@@ -43,5 +41,5 @@ export function trendWords(trend: TrendFigures, formats: Formats, unreviewed = 0
 export function trendTestWords({ pLaplace, pChiSquare }: TrendFigures, formats: Formats): string {
 	const p = (value: number | null) =>
 		value === null ? 'cannot be given' : value < 0.001 ? 'below 0.001' : formats.number(value, 3);
-	return `p-values of "the rate does not change": ${p(pLaplace)} (Laplace), ${p(pChiSquare)} (chi-square).`;
+	return `p\u00a0values of "the rate does not change": ${p(pLaplace)} (Laplace), ${p(pChiSquare)} (chi-square).`;
 }

@@ -8,6 +8,7 @@ const DECIDED = {
 	continue: 'The test goes on'
 } as const;
 
+/** before anybody signed */
 const STANDS = {
 	'all hold': 'Every criterion holds; it is for an owner to decide.',
 	'not yet': 'Not every criterion holds yet: the test goes on.',
@@ -25,7 +26,8 @@ export function answerWords(view: ReportView, formats: Formats): { rides: string
 			buildObservedM: build.observedM,
 			referenceObservedM: reference.observedM,
 			referenceUnreviewed: reference.unreviewed,
-			referenceConfirmed: reference.best.pooled.count
+			referenceConfirmed: reference.best.pooled.count,
+			buildUnreviewed: build.unreviewed
 		},
 		formats
 	);
@@ -40,11 +42,15 @@ function releaseWords(
 	const [last] = decisions;
 	if (!criteria)
 		return `No criteria were set for ${build}, so this report cannot say whether it may go into production.`;
-	const left = criteria.states.filter(({ state }) => state !== 'holds').length;
-	const stands = `${STANDS[criteria.state]} ${left === 0 ? 'All' : formats.number(criteria.states.length - left)} of ${formats.number(criteria.states.length)} criteria hold.`;
-	return last
-		? `${DECIDED[last.decision]}: signed by an owner of the workshop on ${formats.dateTime(last.at)}. ${left === 0 ? '' : 'As the rides stand now: '}${stands}`
-		: stands.replace('All of', 'All');
+	const asked = criteria.states.length;
+	const hold = criteria.states.filter(({ state }) => state === 'holds').length;
+	const tally =
+		hold === asked
+			? `all ${formats.number(asked)} criteria hold`
+			: `${formats.number(hold)} of ${formats.number(asked)} criteria hold`;
+	if (!last) return `${STANDS[criteria.state]} ${tally.charAt(0).toUpperCase()}${tally.slice(1)}.`;
+	const ends = criteria.state === 'stopped' ? ', and one of them fails or is out of reach' : '';
+	return `${DECIDED[last.decision]}: signed by an owner of the workshop on ${formats.dateTime(last.at)}. As the rides stand now, ${tally}${ends}.`;
 }
 
 /** The last word of a signed decision. */

@@ -21,6 +21,7 @@ export function notShownWords(
 		...notCompared(view, formats),
 		torque(view, formats),
 		...fewWheels(view, formats),
+		...riders(view),
 		`A slip of fewer than ${REFERENCE_SLIP_CRANK_DEG} crank degrees is in no rate here, and below ${LEAST_REPORTED_DEG} crank degrees nothing is reported: roads and sensors make as much without a slip. ${promise(found)}`,
 		falseAlarms(view, formats),
 		...felt(view, formats),
@@ -109,6 +110,23 @@ function fewWheels({ told }: ReportView, formats: Formats): string[] {
 	);
 	return [
 		`Ridden were ${each.join(' and ')}: how far hubs of one build differ from each other is not known from so few.`
+	];
+}
+
+/** Torque and age are held, riders are not: who rode what decides how much of a difference may be theirs. */
+function riders({ rides: { riders: both, ridersTogether } }: ReportView): string[] {
+	const alone = both.filter(({ named, without }) => named === 1 && without === 0);
+	const [before, after] = both;
+	const shared = before.named + after.named - ridersTogether;
+	return [
+		...(alone.length === 0
+			? []
+			: [
+					`By one rider only ${alone.length === 1 ? 'was' : 'were'} ridden ${alone.map(({ build }) => build).join(' and ')}: how other riders press is not known.`
+				]),
+		...(before.named > 0 && after.named > 0 && shared === 0
+			? ['No rider is named on rides of both, so a difference between the builds may be one between riders.']
+			: [])
 	];
 }
 

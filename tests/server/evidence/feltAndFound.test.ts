@@ -52,7 +52,12 @@ test('Few slips on both lists are called a hint; none on both say nothing', () =
 	const apart = felt(marked(0, 3, 4));
 	expect(apart).toMatchObject({ total: null, upper: null });
 	expect(feltWords(apart, formats).join(' ')).toContain('No slip is on both lists');
-	expect(feltWords(felt(marked(0, 0, 0)), formats).join(' ')).toContain('say nothing about what both missed');
+	const none = felt(marked(0, 0, 0));
+	expect(feltWords(none, formats).join(' ')).toContain('say nothing about what both missed');
+	// laps and events that wait are not "nothing marked"
+	const waiting = feltWords({ ...none, waiting: 36 }, formats).join(' ');
+	expect(waiting).toMatch(/nothing is decided yet: 36 laps or events wait for an answer or a review\.$/);
+	expect(waiting).not.toContain('nothing was marked');
 });
 
 test('A lap where nothing was observed is in no list, and a ride that says nothing of laps is left out', () => {

@@ -22,12 +22,12 @@ export function timeLeft(nowMs: () => number) {
 			const from = samples.findIndex((sample) => sample.atMs > atMs - WINDOW_MS);
 			if (from > 0) samples.splice(0, from);
 		},
-		/** seconds; null while too little is known, and where nothing came through in the last half minute */
+		/** seconds; null while too little is known, where nothing came through in the last half minute, and where nothing is left */
 		leftS(bytes: number): number | null {
 			const fromMs = Math.max(sinceMs, nowMs() - WINDOW_MS);
 			const spanMs = nowMs() - fromMs;
 			const sent = samples.reduce((sum, { atMs, bytes }) => sum + (atMs > fromMs ? bytes : 0), 0);
-			if (spanMs < SHORTEST_MS || sent <= 0) return null;
+			if (spanMs < SHORTEST_MS || sent <= 0 || bytes <= 0) return null;
 			return (bytes / sent) * (spanMs / 1000);
 		}
 	};

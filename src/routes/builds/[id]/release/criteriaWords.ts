@@ -27,8 +27,30 @@ export function criteriaWords(
 		`Stop at once: a crash, an injury, or a confirmed slip of ${formats.number(criteria.stopAtCrankDeg)} crank degrees or more.`,
 		`The rate: ${rate}, by ${how}.`,
 		`At least ${counted(criteria.riders, 'rider', 'riders')}.`,
-		`${formats.km(criteria.observedMAboveHardTorque)} observed above ${formats.number(criteria.hardTorqueNm)} Nm at the hub; ${formats.km(criteria.observedMWet)} wet, ${formats.km(criteria.observedMDry)} dry.`,
+		riddenWords(criteria, formats),
 		...optional.filter((line) => line !== null),
 		'The last third of the distance keeps the rate by itself, and the whole keeps it also with the slips that these rides would not have shown; the design is frozen, of parts as produced; a bench check, every event reviewed, every rider mark answered, no open incident, a complete build sheet.'
 	];
+}
+
+/** How it has to be ridden; what was not asked for is said, since nothing holds it back. */
+function riddenWords(criteria: CriteriaVersion['criteria'], formats: Formats): string {
+	const kinds = [
+		{
+			metres: criteria.observedMAboveHardTorque,
+			how: `above ${formats.number(criteria.hardTorqueNm)} Nm at the hub`
+		},
+		{ metres: criteria.observedMWet, how: 'wet' },
+		{ metres: criteria.observedMDry, how: 'dry' }
+	];
+	const asked = kinds.filter(({ metres }) => metres > 0);
+	const not = kinds.filter(({ metres }) => metres === 0);
+	return [
+		asked.length > 0
+			? `Observed ${asked.map(({ metres, how }) => `${formats.km(metres)} ${how}`).join(', ')}.`
+			: '',
+		not.length > 0 ? `No distance is asked for ${not.map(({ how }) => how).join(', ')}.` : ''
+	]
+		.filter(Boolean)
+		.join(' ');
 }
