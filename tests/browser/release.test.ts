@@ -86,6 +86,23 @@ describe('the owner sets what a build has to show, and signs', () => {
 		expect(unexpected()).toEqual([]);
 	});
 
+	it('prints what was decided with its whole hash, block after block, and without the forms', async () => {
+		const { page } = desk;
+		await page.goto(releasePath);
+		const hash = page.locator('code.on-paper').first();
+		expect(await hash.isVisible()).toBe(false);
+		await page.emulateMedia({ media: 'print' });
+		expect(await hash.innerText()).toMatch(/^[0-9a-f]{64}$/);
+		expect(await page.getByRole('heading', { name: 'How far does it take?' }).isVisible()).toBe(false);
+		expect(await page.locator('form:visible, summary:visible').count()).toBe(0);
+		// grids that break across sheets laid headings over the table before them
+		const stacks = await page
+			.locator('main .stack:visible')
+			.evaluateAll((all) => all.map((one) => getComputedStyle(one).display));
+		expect(new Set(stacks)).toEqual(new Set(['block']));
+		await page.emulateMedia({ media: null });
+	});
+
 	it('is sound at a desk, in the dark and on a phone', async () => {
 		for (const screen of [DESK, { ...DESK, colorScheme: 'dark' as const }, PHONE]) {
 			const visit = await workshop.open(screen);

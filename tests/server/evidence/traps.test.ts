@@ -95,7 +95,8 @@ describe('traps', () => {
 				buildObservedM: 40_000,
 				referenceObservedM: 400_000,
 				referenceUnreviewed: 0,
-				referenceConfirmed: 20
+				referenceConfirmed: 20,
+				buildUnreviewed: 0
 			},
 			formats
 		);
