@@ -4,6 +4,7 @@ import { chromium, type Browser, type BrowserContext, type Page } from 'playwrig
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findChromium } from './findChromium.mjs';
 import { expectPhotoOfFelt, expectPhotoSeen } from './feltPhoto';
+import { expectNotCopied } from './linkNotCopied';
 import { openGuarded, OWNER, type GuardedServer } from './guardedServer';
 import { watch, type Visit } from './workshop';
 
@@ -80,11 +81,7 @@ describe("a rider's phone and the owner's desk", () => {
 		await page.getByRole('img', { name: /square for a phone/ }).waitFor();
 		link = await page.locator('code').innerText();
 		expect(link).toMatch(new RegExp(`^http://${NAME}:${server.port}/come#[\\w-]{43}$`));
-		// in plain http a browser gives no page the clipboard: nothing was copied, and the page must not say so
-		await page.getByRole('button', { name: 'Copy the link' }).click();
-		await page.getByText('The link is marked: copy it by the keyboard').waitFor();
-		expect(await page.getByText('Copied.').count()).toBe(0);
-		expect(await page.evaluate(() => String(getSelection()))).toBe(link);
+		await expectNotCopied(desk, link);
 		expect(await desk.accessibility()).toEqual([]);
 		await page.reload();
 		expect(await page.locator('code').count()).toBe(0);
@@ -99,8 +96,7 @@ describe("a rider's phone and the owner's desk", () => {
 		await page.getByText('No ride yet').waitFor();
 		expect(await page.getByText('A slip that is felt ends the test').count()).toBe(1);
 		expect(await phone.accessibility()).toEqual([]);
-		expect(await phone.overhang()).toBe(0);
-		expect(await tooSmall(page)).toEqual([]);
+		expect([await phone.overhang(), await tooSmall(page)]).toEqual([0, []]);
 		const areas = await page.getByRole('navigation', { name: 'Main' }).getByRole('link').allInnerTexts();
 		expect(areas).toEqual(['My rides', 'How to record', 'Help']);
 	});
@@ -155,8 +151,7 @@ describe("a rider's phone and the owner's desk", () => {
 		await card.waitFor();
 		expect(await card.innerText()).toMatch(/of this ride that could have shown one/);
 		expect(await page.locator('main').innerText()).not.toMatch(/no slips/i);
-		expect(await phone.overhang()).toBe(0);
-		expect(await tooSmall(page)).toEqual([]);
+		expect([await phone.overhang(), await tooSmall(page)]).toEqual([0, []]);
 	});
 
 	it('takes down what was felt, shows the caution, and lets it be taken back', async () => {
