@@ -38,6 +38,13 @@ describe('distanceAxis', () => {
 });
 
 describe('axisTicks', () => {
+	it('counts round times from the instant that a page is about, so that it has a label of its own', () => {
+		const places = (most: number) =>
+			axisTicks({ ...timeAxis(30), zeroS: 12 }, [0, 29], most, formats).map(({ place }) => place);
+		expect(places(4)).toEqual([2, 12, 22]);
+		expect(places(8)).toContain(12);
+	});
+
 	it('writes times as the clock does and kilometres with the decimals that the step needs', () => {
 		const labels = (axis: ReturnType<typeof timeAxis>, span: readonly [number, number]) =>
 			axisTicks(axis, span, 4, formats).map(({ label }) => label.replace('\u00a0', ' '));

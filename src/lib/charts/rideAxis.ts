@@ -9,6 +9,8 @@ export interface RideAxis {
 	readonly end: number;
 	/** nothing closer than this is shown */
 	readonly closest: number;
+	/** the second from which round times are counted; the beginning where it is left out */
+	readonly zeroS?: number;
 }
 
 /** At 1 Hz there is no more to see in less than this. */
