@@ -88,13 +88,13 @@ describe('SlipsOverDistance', () => {
 
 	it('fills as much of a band as was observed', () => {
 		const svg = svgOf(SlipsOverDistance, { lines, width: 900, formats });
-		const filled = [...svg.matchAll(/class="seen"[^>]* d="M40,10([^"]+)V10Z"/g)].map(([, path]) => {
-			let [x, area] = [40, 0];
+		const filled = [...svg.matchAll(/class="seen"[^>]* d="M44,10([^"]+)V10Z"/g)].map(([, path]) => {
+			let [x, area] = [44, 0];
 			for (const [, y, to] of path.matchAll(/V([\d.]+)H([\d.]+)/g)) {
 				area += (10 - Number(y)) * (Number(to) - x);
 				x = Number(to);
 			}
-			return area / (10 * (x - 40));
+			return area / (10 * (x - 44));
 		});
 		// 169.95 of 200 km and 100 of 120 km
 		expect(filled[0]).toBeCloseTo(0.84975, 2);

@@ -10,6 +10,8 @@ const ROUTES = at('src/routes');
 
 /** Parts of charts: what they draw is in the pictures of the charts that hold them. */
 const PARTS = [
+	'ChartFrame',
+	'EndNumbers',
 	'LayeredDrawing',
 	'SaveChart',
 	'SlipGlyph',
@@ -92,11 +94,13 @@ describe('every chart', () => {
 	it('has a name that a screen reader says, or parts that have one each', () => {
 		const named = (component: string) => {
 			const text = readFileSync(join(CHARTS, `${component}.svelte`), 'utf8');
+			// the frame names what stands in it
+			if (/<ChartFrame\s+(\{label\}|label=\{)/.test(text)) return true;
 			return /role(=|: )['"]img['"]/.test(text) && /aria-label(=[{"]|': [\w`'"])|'aria-label':\s/.test(text);
 		};
 		for (const chart of Object.keys(CHARTS_SAVED)) {
 			const names = chart === 'DriveStrips' ? ['TimeStrip', 'StateRibbon'] : [chart];
-			for (const name of names) expect(named(name), `${name} has no name`).toBe(true);
+			for (const name of [...names, 'ChartFrame']) expect(named(name), `${name} has no name`).toBe(true);
 		}
 	});
 

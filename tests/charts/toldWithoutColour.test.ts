@@ -35,7 +35,7 @@ describe('series told apart without colour', () => {
 		expect(new Set(dashes).size).toBe(NAMES.length);
 		NAMES.forEach((name, place) => {
 			// once at the end of its line, once before its name
-			expect(svg.match(new RegExp(`class="number"[^>]*>${place + 1}<`, 'g'))).toHaveLength(2);
+			expect(svg.match(new RegExp(`class="number[^>]*>${place + 1}<`, 'g'))).toHaveLength(2);
 			expect(svg).toContain(`${name} · Wheel A`);
 		});
 	});
@@ -62,7 +62,7 @@ describe('series told apart without colour', () => {
 		const series = NAMES.slice(0, 3).map((name) => ({ name, rates: [rate] }));
 		const svg = svgOf(RatesByBin, { id: 'b', label: 'a', bins: ['0 to 20'], axis: 'Nm', series, formats });
 		expect(new Set(attributes(svg, /<rect [^>]*>/g, 'fill')).size).toBe(3);
-		expect(svg.match(/class="key"/g)).toHaveLength(3);
+		expect(svg.match(/class="number end"/g)).toHaveLength(3);
 	});
 
 	it('events: a shape for each standing, and a full or an open one of the same', () => {

@@ -6,6 +6,7 @@ import { layerDrawings } from './layerDrawings';
 import { printedLook, screenInks } from './printedLook';
 import { wrapped } from './wrapped';
 import { svgPen } from './svgPen';
+import { toTenth } from './toTenth';
 
 const NAMESPACE = 'http://www.w3.org/2000/svg';
 const PRINT_INKS: Inks = {
@@ -44,7 +45,7 @@ function fileOf(root: HTMLElement, title: string): string {
 		if (element.parentElement?.closest('svg')) continue;
 		const box = element.getBoundingClientRect();
 		if (box.width === 0 || box.height === 0) continue;
-		const [x, y] = [tenth(box.left - area.left), tenth(box.top - area.top)];
+		const [x, y] = [toTenth(box.left - area.left), toTenth(box.top - area.top)];
 		if (element instanceof HTMLParagraphElement) parts.push(caption(element, x, y, inks));
 		else if (element instanceof SVGSVGElement) parts.push(svgPart(element, box, x, y, inks));
 		else {
@@ -53,9 +54,9 @@ function fileOf(root: HTMLElement, title: string): string {
 			parts.push(`<g transform="translate(${x},${y})">${pen.svg()}</g>`);
 		}
 	}
-	const size = `${tenth(area.width)} ${tenth(area.height)}`;
+	const size = `${toTenth(area.width)} ${toTenth(area.height)}`;
 	return [
-		`<svg xmlns="${NAMESPACE}" viewBox="0 0 ${size}" width="${tenth(area.width)}" height="${tenth(area.height)}" font-family="'Source Sans 3', system-ui, sans-serif">`,
+		`<svg xmlns="${NAMESPACE}" viewBox="0 0 ${size}" width="${toTenth(area.width)}" height="${toTenth(area.height)}" font-family="'Source Sans 3', system-ui, sans-serif">`,
 		`<title>${escaped(title)}</title>`,
 		`<rect width="100%" height="100%" fill="${inkOf('ground')}"/>`,
 		...parts,
@@ -88,8 +89,8 @@ function svgPart(
 		if (/^(role|class|style|aria-)/.test(name)) copy.removeAttribute(name);
 	copy.setAttribute('x', String(x));
 	copy.setAttribute('y', String(y));
-	copy.setAttribute('width', String(tenth(box.width)));
-	copy.setAttribute('height', String(tenth(box.height)));
+	copy.setAttribute('width', String(toTenth(box.width)));
+	copy.setAttribute('height', String(toTenth(box.height)));
 	return new XMLSerializer().serializeToString(copy).replace(/<!--.*?-->/g, '');
 }
 
@@ -114,12 +115,10 @@ function caption(element: Element, x: number, y: number, inks: ReadonlyMap<strin
 	return lines
 		.map(
 			(words, index) =>
-				`<text x="${x + padding}" y="${tenth(y + line + 1.3 * size * index)}" font-size="${style.fontSize}" fill="${ink}">${escaped(words)}</text>`
+				`<text x="${x + padding}" y="${toTenth(y + line + 1.3 * size * index)}" font-size="${style.fontSize}" fill="${ink}">${escaped(words)}</text>`
 		)
 		.join('');
 }
-
-const tenth = (value: number) => Math.round(value * 10) / 10;
 
 function escaped(text: string): string {
 	return text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');

@@ -1,5 +1,5 @@
 /** Where a line ends and the number by which its band names it. */
-interface LineEnd {
+export interface LineEnd {
 	readonly number: number;
 	readonly x: number;
 	readonly y: number;

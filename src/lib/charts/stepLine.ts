@@ -1,3 +1,5 @@
+import { toTenth } from './toTenth';
+
 /**
  * The path of a count over distance: flat, then up by one at each event.
  *
@@ -13,7 +15,6 @@ export function stepLine(
 	x: (metres: number) => number,
 	y: (count: number) => number
 ): string {
-	const round = (value: number) => Math.round(value * 10) / 10;
-	const steps = events.map(({ atM, count }) => `H${round(x(atM))}V${round(y(count))}`).join('');
-	return `M${round(x(0))},${round(y(0))}${steps}H${round(x(endM))}`;
+	const steps = events.map(({ atM, count }) => `H${toTenth(x(atM))}V${toTenth(y(count))}`).join('');
+	return `M${toTenth(x(0))},${toTenth(y(0))}${steps}H${toTenth(x(endM))}`;
 }

@@ -1,3 +1,5 @@
+import { toTenth } from './toTenth';
+
 /**
  * What a drawing does on a canvas, kept as SVG: as much of the canvas's commands as the charts use. It has no
  * pixels, so drawings that would paint by pixels take paths.
@@ -32,7 +34,7 @@ export function svgPen(id: string): SvgPen {
 		last = null;
 	};
 	const box = (x: number, y: number, width: number, height: number) =>
-		`M${tenth(x)},${tenth(y)}h${tenth(width)}v${tenth(height)}h${tenth(-width)}z`;
+		`M${toTenth(x)},${toTenth(y)}h${toTenth(width)}v${toTenth(height)}h${toTenth(-width)}z`;
 	const pen = {
 		fillStyle: '',
 		strokeStyle: '',
@@ -40,8 +42,8 @@ export function svgPen(id: string): SvgPen {
 		lineJoin: 'miter',
 		globalAlpha: 1,
 		beginPath: () => (path = ''),
-		moveTo: (x: number, y: number) => (path += `M${tenth(x)},${tenth(y)}`),
-		lineTo: (x: number, y: number) => (path += `L${tenth(x)},${tenth(y)}`),
+		moveTo: (x: number, y: number) => (path += `M${toTenth(x)},${toTenth(y)}`),
+		lineTo: (x: number, y: number) => (path += `L${toTenth(x)},${toTenth(y)}`),
 		rect: (x: number, y: number, width: number, height: number) => (path += box(x, y, width, height)),
 		clearRect: () => {},
 		setLineDash: (lengths: readonly number[]) =>
@@ -75,8 +77,6 @@ export function svgPen(id: string): SvgPen {
 		}
 	};
 }
-
-const tenth = (value: number) => Math.round(value * 10) / 10;
 
 /** Colours of eight digits are split: not every program that reads SVG knows them. */
 function ink(name: 'fill' | 'stroke', colour: string, alpha: number): string {

@@ -1,3 +1,5 @@
+import { toTenth } from './toTenth';
+
 /** Something drawn on a wheel's distance axis, metres. */
 export interface LaneSpan {
 	readonly fromM: number;
@@ -18,8 +20,7 @@ export function spanPixels(
 	x: (metres: number) => number,
 	least: number
 ): { left: number; width: number } {
-	const round = (value: number) => Math.round(value * 10) / 10;
-	return { left: round(x(fromM)), width: round(Math.max(least, x(toM) - x(fromM))) };
+	return { left: toTenth(x(fromM)), width: toTenth(Math.max(least, x(toM) - x(fromM))) };
 }
 
 /**

@@ -43,7 +43,7 @@ export function chartSvg(
 		return standaloneSvg(
 			RatesByBin,
 			{ id, label: said, bins, axis, series, width: WIDTH, formats },
-			['RatesByBin'],
+			['ChartFrame', 'RatesByBin'],
 			said
 		);
 	}
@@ -69,7 +69,7 @@ export function chartSvg(
 				width: WIDTH,
 				formats
 			},
-			['CumulativeCurve'],
+			['ChartFrame', 'CumulativeCurve'],
 			said
 		);
 	}
@@ -80,14 +80,19 @@ export function chartSvg(
 			points,
 			smooth
 		}));
-		return standaloneSvg(TorqueCurve, { label: said, curves, width: WIDTH, formats }, ['TorqueCurve'], said);
+		return standaloneSvg(
+			TorqueCurve,
+			{ label: said, curves, width: WIDTH, formats },
+			['ChartFrame', 'TorqueCurve'],
+			said
+		);
 	}
 	const observedM = sum(lines, ({ observed }) => sum(observed, ({ fromM, toM }) => toM - fromM));
 	const said = `Counted slips against the distance since fitting, on ${formats.km(observedM)} observed. ${names}.`;
 	return standaloneSvg(
 		SlipsOverDistance,
 		{ lines: ageLinesOf(lines, told), width: WIDTH, formats },
-		['SlipsOverDistance', 'SlipGlyph'],
+		['ChartFrame', 'SlipsOverDistance', 'SlipGlyph'],
 		said
 	);
 }

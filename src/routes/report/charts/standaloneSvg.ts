@@ -14,7 +14,7 @@ const SOURCES = import.meta.glob<string>('/src/lib/charts/*.svelte', {
  * A chart of the pages as a file of its own: the same component, rendered at the server, with a title, a
  * white ground and its inks written as plain colours.
  *
- * @param names of the component and of those inside it
+ * @param names of the components that have a style, in the order in which they first draw something
  */
 export function standaloneSvg<Props extends Record<string, unknown>>(
 	chart: Component<Props>,
@@ -27,7 +27,6 @@ export function standaloneSvg<Props extends Record<string, unknown>>(
 	const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg) ?? [];
 	const scopes = new Set(svg.match(/svelte-[a-z0-9]+/g));
 	const inner = svg.replace(/^<svg[^>]*>/, '').replace(/<\/svg>$/, '');
-	// the root's class is the chart's own; the next one belongs to what is drawn inside it
 	const style = [...scopes].map((scope, place) => styleOfChart(sourceOf(names[place]), scope)).join('\n');
 	return [
 		`<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" font-family="'Source Sans 3', system-ui, sans-serif" role="img">`,
