@@ -19,6 +19,7 @@ import { askedReport } from '../../src/routes/report/askedReport';
 import { chartSvg } from '../../src/routes/report/charts/chartSvg';
 import { CHART_TITLES } from '../../src/routes/report/charts/chartTitles';
 import { inkOf, INKS } from '$lib/charts/inkOf';
+import { reportWords } from '../../src/routes/report/reportWords';
 import { styleOfChart } from '../../src/routes/report/charts/styleOfChart';
 import { foundOnObserved } from '../../src/routes/report/foundOnObserved';
 import { notShownWords } from '../../src/routes/report/notShownWords';
@@ -52,8 +53,9 @@ async function twoBuilds(name = 'New', example = false) {
 }
 
 function pageOf(view: ReturnType<typeof reportView>): string {
-	return render(Report, { props: { view, query: 'before=1&after=2', workshop: 'A workshop', found: [] } })
-		.body;
+	return render(Report, {
+		props: { view, query: 'before=1&after=2', workshop: 'A workshop', found: [], words: reportWords(true) }
+	}).body;
 }
 
 describe('the address of a report', () => {
@@ -269,6 +271,9 @@ describe('a chart as a drawing of its own', () => {
 			'<svg/><style>\nsvg { display: block; }\n/* why */\npath,\n.a path { stroke: var(--ink); }\n</style>';
 		expect(styleOfChart(source, 'svelte-x1')).toBe(
 			`path.svelte-x1,.a path.svelte-x1{stroke: ${inkOf('ink')};}`
+		);
+		expect(styleOfChart('<style>svg :global(.end) { text-anchor: end; }</style>', 's')).toBe(
+			'.end{text-anchor: end;}'
 		);
 		expect(() => styleOfChart('<style>p { fill: var(--none); }</style>', 's')).toThrow('no ink "none"');
 	});

@@ -2,15 +2,19 @@ import { existsSync, readFileSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { WORDS } from '$lib/ui/wordList';
-import { WORD_GROUPS, wordsOf, type Word } from '$lib/ui/words';
+import { WORD_NAMES } from '$lib/ui/wordNames';
+import { WORD_GROUPS, wordsOf, type WordText } from '$lib/ui/words';
 
-const words: [string, Word][] = Object.entries(WORDS);
+const words: [string, WordText][] = Object.entries(WORDS);
 
 describe('wordsOf', () => {
 	it('gives every word once, in one of the groups', () => {
 		const listed = WORD_GROUPS.flatMap((group) => wordsOf(group).map(({ id }) => id as string));
 		expect(listed.toSorted()).toEqual(words.map(([id]) => id).toSorted());
 		for (const group of WORD_GROUPS) expect(wordsOf(group).length).toBeGreaterThan(0);
+		const names = WORD_GROUPS.flatMap((group) => wordsOf(group).map(({ word }) => word));
+		expect(names.toSorted()).toEqual(Object.values(WORD_NAMES).toSorted());
+		expect(new Set(names).size).toBe(names.length);
 	});
 });
 

@@ -1,4 +1,5 @@
 import { WORDS } from './wordList';
+import { WORD_NAMES, type WordId } from './wordNames';
 
 /** Where an explanation goes on. */
 export interface WordLink {
@@ -6,9 +7,8 @@ export interface WordLink {
 	readonly name: string;
 }
 
-/** One word of the trade, or one figure of the pages, in sentences that a mechanic understands. */
-export interface Word {
-	readonly word: string;
+/** What a word of the trade or a figure of the pages means, in sentences that a mechanic understands. */
+export interface WordText {
 	readonly group: WordGroup;
 	/** what it is */
 	readonly says: string;
@@ -29,11 +29,17 @@ export const WORD_GROUPS = [
 ] as const;
 export type WordGroup = (typeof WORD_GROUPS)[number];
 
-export type WordId = keyof typeof WORDS;
+/** A word with its anchor, its name and its meaning. */
+export interface Word extends WordText {
+	readonly id: WordId;
+	readonly word: string;
+}
 
-/** The words of one group, in their order, each with its anchor. */
-export function wordsOf(group: WordGroup): (Word & { id: WordId })[] {
-	return (Object.keys(WORDS) as WordId[])
-		.map((id) => ({ id, ...(WORDS[id] as Word) }))
-		.filter((word) => word.group === group);
+export function wordOf(id: WordId): Word {
+	return { id, word: WORD_NAMES[id], ...WORDS[id] };
+}
+
+/** The words of one group, in their order. */
+export function wordsOf(group: WordGroup): Word[] {
+	return (Object.keys(WORDS) as WordId[]).map(wordOf).filter((word) => word.group === group);
 }

@@ -1,4 +1,5 @@
-import type { WordId } from '$lib/ui/words';
+import type { WordId } from '$lib/ui/wordNames';
+import { wordOf, type Word } from '$lib/ui/words';
 
 const FIGURES: readonly WordId[] = [
 	'slip',
@@ -38,6 +39,6 @@ const DECISION: readonly WordId[] = [
 ];
 
 /** What a report prints the meaning of: its figures, and where criteria were set the words of those. */
-export function reportWords(criteria: boolean): readonly WordId[] {
-	return criteria ? [...FIGURES, ...DECISION] : FIGURES;
+export function reportWords(criteria: boolean): Word[] {
+	return (criteria ? [...FIGURES, ...DECISION] : FIGURES).map(wordOf);
 }

@@ -1,5 +1,5 @@
 import type { CriterionState } from '$lib/server';
-import type { WordId } from '$lib/ui/words';
+import type { WordId } from '$lib/ui/wordNames';
 
 /** The entry that explains each criterion; a new criterion needs one before it can be shown. */
 export const CRITERION_MEANINGS: Readonly<Record<CriterionState['name'], WordId>> = {
