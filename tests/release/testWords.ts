@@ -2,6 +2,8 @@ import type { NumberWords, ReleaseCriteria, TestEvidence } from '$lib/release/cr
 
 export const WORDS: NumberWords = {
 	km: (metres) => `${Number((metres / 1000).toPrecision(4))} km`,
+	kmSet: (metres) => `${Number((metres / 1000).toPrecision(4))} km`,
+	set: String,
 	number: (value, decimals = 0) => value.toFixed(decimals),
 	figure: (value) => String(Number(value.toPrecision(2))),
 	share: (value) => `${Math.round(value * 100)} %`

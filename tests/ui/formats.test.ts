@@ -11,6 +11,31 @@ describe('createFormats', () => {
 		expect(english.kmNumber(612_400)).toBe('612');
 	});
 
+	it('keeps the nought that says how finely something was measured, and writes none after what somebody set', () => {
+		expect([43_000, 612_400, 30, 0].map(english.km)).toEqual([
+			'43.0\u00a0km',
+			'612\u00a0km',
+			'0.0\u00a0km',
+			'0\u00a0km'
+		]);
+		expect([10_000, 12_500, 259_600, 0].map(english.kmSet)).toEqual([
+			'10\u00a0km',
+			'12.5\u00a0km',
+			'260\u00a0km',
+			'0\u00a0km'
+		]);
+		expect([5, 0.2, 0.000_05, 1500, -0].map((value) => english.set(value))).toEqual([
+			'5',
+			'0.2',
+			'0.00005',
+			'1,500',
+			'0'
+		]);
+		expect([12, 12.5, 6.6667].map((value) => english.set(value, 1))).toEqual(['12', '12.5', '6.7']);
+		expect(createFormats('de-DE', 'UTC').set(12.5)).toBe('12,5');
+		expect(english.set(NaN)).toBe('not known');
+	});
+
 	it('never writes all or nothing for a share that is only nearly so', () => {
 		expect(english.share(0.9996)).toBe('99\u00a0%');
 		expect(english.share(0.0004)).toBe('1\u00a0%');

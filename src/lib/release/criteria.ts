@@ -132,8 +132,12 @@ export interface CriterionState {
 
 /** How figures are written for the reader; the formats of the pages fit. */
 export interface NumberWords {
-	/** metres as kilometres with the unit */
+	/** measured metres as kilometres with the unit */
 	readonly km: (metres: number) => string;
+	/** metres that somebody set, as kilometres with the unit: no nought at the end */
+	readonly kmSet: (metres: number) => string;
+	/** a figure that somebody set, with its own decimals */
+	readonly set: (value: number) => string;
 	readonly number: (value: number, decimals?: number) => string;
 	/** a rate or ratio with the digits that matter */
 	readonly figure: (value: number) => string;

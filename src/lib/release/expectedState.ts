@@ -18,7 +18,7 @@ export function expectedState(
 	const name = 'counted against expected';
 	const limit = criteria.expectedRatioAtMost;
 	if (limit === null) return null;
-	const asked = `At most ${words.figure(limit)} times the slips that the old build would have had on the same kilometres`;
+	const asked = `At most ${words.set(limit)} times the slips that the old build would have had on the same kilometres`;
 	if (!expected)
 		return notYet(
 			name,

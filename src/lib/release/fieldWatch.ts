@@ -71,7 +71,7 @@ export function fieldWatch(
 		);
 	if (judged(field.confirmedAtObservedM).alarmAt !== null)
 		alarms.push(
-			`${counted(confirmed, 'confirmed slip', 'confirmed slips', words)} on ${words.km(field.observedM)} observed: more than ${words.figure(limit)} per 1000 km allow, which the release was signed on.`
+			`${counted(confirmed, 'confirmed slip', 'confirmed slips', words)} on ${words.km(field.observedM)} observed: more than ${words.set(limit)} per 1000 km allow, which the release was signed on.`
 		);
 	else if (judged(field.slipsAtObservedM).alarmAt !== null)
 		looks.push(
@@ -85,7 +85,7 @@ export function fieldWatch(
 	return {
 		state: alarms.length > 0 ? 'alarm' : looks.length > 0 ? 'look' : nothing ? 'nothing yet' : 'no alarm',
 		reasons: [...alarms, ...looks],
-		sentence: `${shown(field, lowerPerThousandKm, words)} An alarm comes when confirmed slips speak against ${words.figure(limit)} per 1000 observed km, the rate of the release; the chance that it ever comes falsely, however often one looks, is at most ${words.share(FALSE_ALARM_CHANCE)} if slips come singly.`,
+		sentence: `${shown(field, lowerPerThousandKm, words)} An alarm comes when confirmed slips speak against ${words.set(limit)} per 1000 observed km, the rate of the release; the chance that it ever comes falsely, however often one looks, is at most ${words.share(FALSE_ALARM_CHANCE)} if slips come singly.`,
 		evidence: field,
 		lowerPerThousandKm
 	};

@@ -15,7 +15,7 @@ export function hardTorqueState(
 	const wanted = criteria.observedMAboveHardTorque;
 	if (wanted === 0) return null;
 	const above = `above ${words.number(criteria.hardTorqueNm)} Nm at the hub`;
-	const sentence = `${words.km(wanted)} observed ${above} asked for; there are ${words.km(has)}.`;
+	const sentence = `${words.kmSet(wanted)} observed ${above} asked for; there are ${words.km(has)}.`;
 	if (has >= wanted) return holds('hard torque', sentence);
 	return notYet(
 		'hard torque',

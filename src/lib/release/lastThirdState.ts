@@ -22,7 +22,7 @@ export function lastThirdState(
 	const bound = Number.isFinite(upper)
 		? `at most ${words.figure(upper)} per 1000 observed km (one-sided, ${words.share(confidence)})`
 		: 'no bound can be given';
-	const sentence = `At most ${words.figure(limit)} per 1000 observed km over the last third; there ${found} on ${words.km(lastThird.observedM)}: ${bound}.`;
+	const sentence = `At most ${words.set(limit)} per 1000 observed km over the last third; there ${found} on ${words.km(lastThird.observedM)}: ${bound}.`;
 	if (upper <= limit) return holds('last third', sentence);
 	const neededM = lastThird.observedM * (upper / limit);
 	return notYet(

@@ -18,7 +18,7 @@ export function notFoundState(
 ): CriterionState {
 	const { rateAtMostPerThousandKm: limit, confidence } = criteria;
 	const { ridesWaiting, factor } = evidence.notFound;
-	const asked = `At most ${words.figure(limit)} per 1000 observed km also with the slips that these rides would not have shown`;
+	const asked = `At most ${words.set(limit)} per 1000 observed km also with the slips that these rides would not have shown`;
 	if (ridesWaiting > 0)
 		return notYet(
 			'slips not found',

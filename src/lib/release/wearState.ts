@@ -14,7 +14,7 @@ export function wearState(
 ): CriterionState | null {
 	const life = criteria.plannedLifeM;
 	if (life === null) return null;
-	const asked = `Wear within its limits up to ${words.km(life)}`;
+	const asked = `Wear within its limits up to ${words.kmSet(life)}`;
 	if (wear.length === 0)
 		return notYet('wear', `${asked}; nothing was measured.`, 'Inspections at four distances or more.');
 	const short = wear.filter(({ reachesLimitAtLeastM: at }) => at === null);

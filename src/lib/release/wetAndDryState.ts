@@ -12,7 +12,7 @@ export function wetAndDryState(
 	words: NumberWords
 ): CriterionState | null {
 	if (criteria.observedMWet === 0 && criteria.observedMDry === 0) return null;
-	const asked = `${words.km(criteria.observedMWet)} wet and ${words.km(criteria.observedMDry)} dry observed asked for`;
+	const asked = `${words.kmSet(criteria.observedMWet)} wet and ${words.kmSet(criteria.observedMDry)} dry observed asked for`;
 	const sentence = `${asked}; there are ${words.km(evidence.observedMWet)} and ${words.km(evidence.observedMDry)}.`;
 	const wet = criteria.observedMWet - evidence.observedMWet;
 	const dry = criteria.observedMDry - evidence.observedMDry;

@@ -13,7 +13,8 @@ export function wheelsState(
 ): CriterionState {
 	const wantedM = criteria.plan.kind === 'fixed' ? criteria.plan.observedMPerWheel : 0;
 	const done = wheels.filter(({ observedM }) => observedM > 0 && observedM >= wantedM);
-	const each = wantedM > 0 ? ` with at least ${words.km(wantedM)} observed each` : ' with observed distance';
+	const each =
+		wantedM > 0 ? ` with at least ${words.kmSet(wantedM)} observed each` : ' with observed distance';
 	const sentence = `${counted(criteria.wheels, 'wheel', 'wheels', words)} asked for${each}; ${done.length === 0 ? 'none has it yet' : `${words.number(done.length)} ${done.length === 1 ? 'has' : 'have'} it`}.`;
 	if (done.length >= criteria.wheels) return holds('wheels', sentence);
 	const under = wheels

@@ -1,6 +1,10 @@
 import { dateFormat, numberFormat } from './intlFormats';
 
 /**
+ * Decimals follow one rule: what is measured or computed has as many as its size bears, noughts at the end too,
+ * since they say how finely it is known (`km`, `number`, `figure`); what somebody set or wrote down has its own and
+ * no more (`set`, `kmSet`): a limit of 5, 12.5 Nm beside 12 Nm.
+ *
  * How this user reads numbers and instants: one locale (the browser's, told to the server as well, so
  * that both render the same words) and one zone (the workshop's). Pages and charts get it from the
  * context of the layout.
@@ -9,10 +13,14 @@ export interface Formats {
 	readonly locale: string;
 	/** IANA zone of the workshop */
 	readonly zone: string;
-	/** metres as kilometres with the unit: "61.4 km" */
+	/** measured metres as kilometres with the unit: "61.4 km", "612 km"; nothing at all is "0 km" */
 	readonly km: (metres: number) => string;
 	/** metres as kilometres without the unit */
 	readonly kmNumber: (metres: number) => string;
+	/** metres that somebody set, as kilometres with the unit: "10 km", "12.5 km" */
+	readonly kmSet: (metres: number) => string;
+	/** a figure that somebody set or wrote down: its own decimals, at most so many (6 unless told); "not known" for NaN */
+	readonly set: (value: number, most?: number) => string;
 	/** a plain number with a fixed number of decimals; "not known" for NaN */
 	readonly number: (value: number, decimals?: number) => string;
 	/** a rate or ratio with two significant digits below 10 and one decimal above; what is small never reads as 0 */
@@ -40,9 +48,12 @@ export function createFormats(locale: string, zone: string): Formats {
 	const decimals = (value: number, digits: number) =>
 		Number.isFinite(value)
 			? // what rounds to nothing has no sign
-				numberFormat(known, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
+				numberFormat(known, digits, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
 			: 'not known';
-	const kmNumber = (metres: number) => decimals(metres / 1000, Math.abs(metres) < 99_950 ? 1 : 0);
+	const set = (value: number, most = 6) =>
+		Number.isFinite(value) ? numberFormat(known, 0, most).format(value + 0) : 'not known';
+	const kmDecimals = (metres: number) => (metres !== 0 && Math.abs(metres) < 99_950 ? 1 : 0);
+	const kmNumber = (metres: number) => decimals(metres / 1000, kmDecimals(metres));
 	const dateTimeIn = (instant: string | number, where: string) =>
 		dateFormat(known, where, true).format(new Date(instant));
 	return {
@@ -50,6 +61,8 @@ export function createFormats(locale: string, zone: string): Formats {
 		zone: timeZone,
 		km: (metres) => `${kmNumber(metres)}\u00a0km`,
 		kmNumber,
+		kmSet: (metres) => `${set(metres / 1000, kmDecimals(metres))}\u00a0km`,
+		set,
 		number: (value, digits = 0) => decimals(value, digits),
 		figure: (value) =>
 			value > 0 && value < LEAST_FIGURE
@@ -84,7 +97,7 @@ function share(value: number, locale: string): string {
 	// what is only nearly all or nearly nothing must not read as all or nothing
 	const whole = Math.round(value * 100);
 	const percent = value < 1 && whole === 100 ? 99 : value > 0 && whole === 0 ? 1 : whole;
-	return `${numberFormat(locale, 0).format(percent)}\u00a0%`;
+	return `${numberFormat(locale, 0, 0).format(percent)}\u00a0%`;
 }
 
 function clock(seconds: number, tenths = false): string {

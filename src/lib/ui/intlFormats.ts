@@ -2,15 +2,15 @@
 const KEPT = 200;
 
 /**
- * A format for numbers with fixed decimals. Making one takes a hundred times as long as writing a number with it,
+ * A format for numbers. Making one takes a hundred times as long as writing a number with it,
  * and a page writes thousands: they are kept.
  *
- * @param locale canonical BCP 47 tag; @param digits 0 to 20
- * @example numberFormat('de-CH', 1).format(1234.56) // "1’234.6"
+ * @param locale canonical BCP 47 tag; @param least decimals that are always written; @param most 0 to 20
+ * @example numberFormat('de-CH', 1, 1).format(1234.56) // "1’234.6"
  */
 export const numberFormat = kept(
-	(locale: string, digits: number) =>
-		new Intl.NumberFormat(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits })
+	(locale: string, least: number, most: number) =>
+		new Intl.NumberFormat(locale, { minimumFractionDigits: least, maximumFractionDigits: most })
 );
 
 /**

@@ -19,7 +19,7 @@ export function binLabels(told: BuildAgainstBuild, kind: BinKind, formats: Forma
 		.reduce((most, bins) => (bins.length > most.length ? bins : most), []);
 	const edge = EDGES[kind];
 	return {
-		...NAMES[kind](formats.km(told.binM), ageAxisWords(told.policy.age ?? 'build')),
+		...NAMES[kind](formats.kmSet(told.binM), ageAxisWords(told.policy.age ?? 'build')),
 		bins: longest.map(({ from, to }) =>
 			from === null ? '?' : `${formats.number(edge(from))}${to === null ? '+' : ''}`
 		)

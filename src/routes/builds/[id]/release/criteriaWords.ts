@@ -10,18 +10,18 @@ export function criteriaWords(
 	const { plan } = criteria;
 	const counted = (count: number, one: string, several: string) =>
 		`${formats.number(count)} ${count === 1 ? one : several}`;
-	const rate = `fewer than ${formats.figure(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${formats.share(criteria.confidence)} confidence`;
+	const rate = `fewer than ${formats.set(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${formats.share(criteria.confidence)} confidence`;
 	const how =
 		plan.kind === 'fixed'
-			? `${formats.km(plan.observedMPerWheel)} observed on each of ${counted(criteria.wheels, 'wheel', 'wheels')}, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${counted(plan.slipsAllowed, 'slip', 'slips')}`}`
-			: `a plan that may end early: a build with ${formats.figure(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.km(plan.longestObservedM)}; at least ${counted(criteria.wheels, 'wheel', 'wheels')}`;
+			? `${formats.kmSet(plan.observedMPerWheel)} observed on each of ${counted(criteria.wheels, 'wheel', 'wheels')}, ${plan.slipsAllowed === 0 ? 'no slip allowed' : `at most ${counted(plan.slipsAllowed, 'slip', 'slips')}`}`
+			: `a plan that may end early: a build with ${formats.set(plan.goodPerThousandKm)} per 1000 km fails with a risk of ${formats.share(plan.riskOfFailingGood)}, the test ends at ${formats.kmSet(plan.longestObservedM)}; at least ${counted(criteria.wheels, 'wheel', 'wheels')}`;
 	const optional = [
 		criteria.expectedRatioAtMost === null
 			? null
-			: `At most ${formats.figure(criteria.expectedRatioAtMost)} times the slips that ${reference ?? 'the old build'} would have had at the same torque and age, upper limit.`,
+			: `At most ${formats.set(criteria.expectedRatioAtMost)} times the slips that ${reference ?? 'the old build'} would have had at the same torque and age, upper limit.`,
 		criteria.plannedLifeM === null
 			? null
-			: `Measured wear stays within its limits up to ${formats.km(criteria.plannedLifeM)}.`
+			: `Measured wear stays within its limits up to ${formats.kmSet(criteria.plannedLifeM)}.`
 	];
 	return [
 		`Stop at once: a crash, an injury, or a confirmed slip of ${formats.number(criteria.stopAtCrankDeg)} crank degrees or more.`,

@@ -7,7 +7,7 @@ export function wearWords(wear: WearView, formats: Formats): string[] {
 	const early = wear.points.filter(({ beforeRunIn }) => beforeRunIn).length;
 	if (early > 0)
 		sentences.push(
-			`${formats.number(early)} measured before the run-in of ${formats.km(wear.runInM)} ${early === 1 ? 'is' : 'are'} shown and not part of the line.`
+			`${formats.number(early)} measured before the run-in of ${formats.kmSet(wear.runInM)} ${early === 1 ? 'is' : 'are'} shown and not part of the line.`
 		);
 	if (wear.withoutDistance > 0)
 		sentences.push(`${formats.number(wear.withoutDistance)} could not be placed: the distance is not known.`);
