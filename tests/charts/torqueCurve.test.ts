@@ -30,6 +30,18 @@ describe('TorqueCurve', () => {
 		expect(svg.match(/class="band/g)?.length).toBe(1);
 	});
 
+	it('stands each number where a line of its build ends', () => {
+		const svg = svgOf(TorqueCurve, { label: 'Slips against torque', curves, width: 500, formats });
+		const steps = [...svg.matchAll(/class="steps"[^>]* d="[^"]*?([\d.]+)H([\d.]+)"/g)].map(
+			([, y, x]) => `${Number(x) + 6}, ${Number(y) + 4}`
+		);
+		const numbers = [...svg.matchAll(/class="number" x="([\d.]+)" y="([\d.]+)"/g)].map(
+			([, x, y]) => `${x}, ${y}`
+		);
+		expect(numbers).toEqual(steps);
+		expect(numbers).toHaveLength(2);
+	});
+
 	it('gives the open bin an end and leaves out bins without a value', () => {
 		expect(risingSteps(curves[0].points)).toEqual([
 			{ fromNm: 0, toNm: 20, value: 0.5 },
