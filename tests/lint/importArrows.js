@@ -14,8 +14,8 @@ export const ARROWS = {
 	'lib/hardware': [],
 	'lib/release': ['lib/reliability'],
 	'lib/tables': [],
-	// names of the drive's states; cells of tables to take away
-	'lib/charts': ['lib/slip', 'lib/tables'],
+	// names of the drive's states; cells of tables to take away; what is fetched when it is asked for
+	'lib/charts': ['lib/slip', 'lib/tables', 'lib/ui'],
 	'lib/ui': [],
 	'lib/server': [
 		'lib/ride',
