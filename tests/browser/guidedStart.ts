@@ -34,6 +34,8 @@ export async function expectWordsAreExplained({ page }: Visit, path: string, wor
 	await page.keyboard.press('Enter');
 	const card = page.locator('.card:popover-open');
 	await card.waitFor();
+	// what it means is fetched: until then it says where it stands
+	await card.getByText('stands in the list of all words').waitFor({ state: 'hidden' });
 	expect(await card.innerText()).toMatch(/\.\s/);
 	await page.keyboard.press('Escape');
 	await card.waitFor({ state: 'hidden' });
