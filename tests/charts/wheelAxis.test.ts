@@ -48,7 +48,7 @@ describe('WheelAxis', () => {
 
 	it('says in words what it shows, and where the slider stands', () => {
 		expect(axis()).toContain(
-			'Distance of the wheel, 100 km: Original from 0.0 km to 60.0 km, Prototype with a long name from 70.0 km to 100 km; 2 services, 2 rides, 2 slips, 1 inspection, 1 incident'
+			'Distance of the wheel, 100 km: Original from 0 km to 60.0 km, Prototype with a long name from 70.0 km to 100 km; 2 services, 2 rides, 2 slips, 1 inspection, 1 incident'
 		);
 		expect(axis()).toContain('aria-valuetext="50.0 km"');
 		expect(axis({ chosenM: null })).not.toContain('class="chosen"');

@@ -85,10 +85,10 @@ describe('criteriaWords', () => {
 		const text = words(CRITERIA);
 		for (const part of [
 			'a confirmed slip of 360 crank degrees',
-			'fewer than 2.0 slips per 1000 observed km at 95 % confidence',
+			'fewer than 2 slips per 1000 observed km at 95 % confidence',
 			'500 km observed on each of 3 wheels, no slip allowed',
 			'At least 2 riders',
-			'Observed 20.0 km above 30 Nm at the hub, 100 km wet, 300 km dry.',
+			'Observed 20 km above 30 Nm at the hub, 100 km wet, 300 km dry.',
 			'At most 0.20 times the slips that Old would have had',
 			'up to 8,000 km'
 		])
@@ -121,7 +121,7 @@ describe('the words of a release', () => {
 		const ridden = (change: Partial<ReleaseCriteria>) =>
 			plain(criteriaWords(version({ ...CRITERIA, ...change }), 'Old', formats)[3]);
 		expect(ridden({ observedMWet: 40_000, observedMDry: 0 })).toBe(
-			'Observed 20.0 km above 30 Nm at the hub, 40.0 km wet. No distance is asked for dry.'
+			'Observed 20 km above 30 Nm at the hub, 40 km wet. No distance is asked for dry.'
 		);
 		expect(ridden({ observedMWet: 0, observedMDry: 0, observedMAboveHardTorque: 0 })).toBe(
 			'No distance is asked for above 30 Nm at the hub, wet, dry.'

@@ -47,7 +47,7 @@ function riddenWords(criteria: CriteriaVersion['criteria'], formats: Formats): s
 	const not = kinds.filter(({ metres }) => metres === 0);
 	return [
 		asked.length > 0
-			? `Observed ${asked.map(({ metres, how }) => `${formats.km(metres)} ${how}`).join(', ')}.`
+			? `Observed ${asked.map(({ metres, how }) => `${formats.kmSet(metres)} ${how}`).join(', ')}.`
 			: '',
 		not.length > 0 ? `No distance is asked for ${not.map(({ how }) => how).join(', ')}.` : ''
 	]
