@@ -89,7 +89,7 @@ describe('criteriaWords', () => {
 			'500 km observed on each of 3 wheels, no slip allowed',
 			'At least 2 riders',
 			'Observed 20 km above 30 Nm at the hub, 100 km wet, 300 km dry.',
-			'At most 0.20 times the slips that Old would have had',
+			'At most 0.2 times the slips that Old would have had',
 			'up to 8,000 km'
 		])
 			expect(text).toContain(part);
