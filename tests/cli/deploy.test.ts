@@ -43,7 +43,7 @@ const valuesOf = (unit: string, name: string) =>
 
 /** the command that a line starts must be one of ours */
 function commandOf(line: string): string {
-	const found = /node src\/cli\/run\.mjs ([a-z-]+)/.exec(line);
+	const found = /node (?:--[\w-]+=\d+ )*src\/cli\/run\.mjs ([a-z-]+)/.exec(line);
 	if (!found) throw new Error(`starts something else: ${line}`);
 	return found[1];
 }
@@ -100,7 +100,7 @@ describe('src/deploy/Containerfile', () => {
 	it('runs as an ordinary user, keeps its data in a volume and starts the server', () => {
 		expect(after('USER')).toEqual(['node']);
 		expect(after('VOLUME')).toEqual(['/data']);
-		expect(after('CMD').at(-1)).toBe('["node", "src/cli/run.mjs", "serve"]');
+		expect(after('CMD').at(-1)).toBe('["node", "--max-semi-space-size=4", "src/cli/run.mjs", "serve"]');
 		expect(after('STOPSIGNAL')).toEqual(['SIGTERM']);
 	});
 

@@ -1,4 +1,6 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 export const project = fileURLToPath(new URL('../..', import.meta.url));
@@ -7,6 +9,15 @@ export interface Finished {
 	status: number | null;
 	stdout: string;
 	stderr: string;
+}
+
+/** What the package script of a command tells the engine; `npm start` is the one of "serve". */
+export function nodeFlags(name: string): string[] {
+	const { scripts } = JSON.parse(readFileSync(join(project, 'package.json'), 'utf8')) as {
+		scripts: Record<string, string>;
+	};
+	const script = scripts[name === 'serve' ? 'start' : name] ?? '';
+	return script.split(' ').filter((word) => word.startsWith('--'));
 }
 
 /** Starts a terminal command of the build as the package scripts do, with a clean set of settings. */
@@ -20,7 +31,7 @@ export function startCommand(
 			([key]) => !/^(PORT|HOST|ORIGIN|SLIP_LEDGER_|VITEST|NODE_OPTIONS)/.test(key)
 		)
 	);
-	return spawn(process.execPath, ['src/cli/run.mjs', name, ...args], {
+	return spawn(process.execPath, [...nodeFlags(name), 'src/cli/run.mjs', name, ...args], {
 		cwd: project,
 		env: { ...inherited, ...env },
 		stdio: ['ignore', 'pipe', 'pipe']

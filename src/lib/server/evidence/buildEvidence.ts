@@ -97,10 +97,9 @@ function gather(
 		rides: wheels.flatMap(({ id, windows }) =>
 			windows
 				.filter(({ ride }) => countsFor(ride, build.id))
-				.map(({ ride, life, fromM }) => ({
-					...toEvidence(ride, id, fromM, partOfEvidence(told.get(ride.id)!, ride)),
-					life
-				}))
+				.map(({ ride, life, fromM }) =>
+					toEvidence(ride, id, fromM, life, partOfEvidence(told.get(ride.id)!, ride))
+				)
 		)
 	};
 }
@@ -134,10 +133,20 @@ function toEvidence(
 	ride: EvidencePart,
 	wheelId: number,
 	ageFromM: number,
+	life: number,
 	told: RideEvidence
-): Omit<EvidenceRide, 'life'> {
+): EvidenceRide {
 	return {
-		...told,
+		cells: told.cells,
+		hours: told.hours,
+		// not copied: they are made when they are looked at
+		get observed() {
+			return told.observed;
+		},
+		events: told.events,
+		failedPickUps: told.failedPickUps,
+		temperatureC: told.temperatureC,
+		life,
 		rideId: ride.id,
 		wheelId,
 		riderId: ride.riderId,

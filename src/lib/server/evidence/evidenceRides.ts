@@ -31,13 +31,19 @@ export interface EvidenceEvent {
 	readonly standing: 'confirmed' | 'unreviewed' | 'rejected';
 }
 
+/** Metres from the start of a ride. */
+export interface Stretch {
+	readonly fromM: number;
+	readonly toM: number;
+}
+
 /** What one ride tells, as statistics see it. */
 export interface RideEvidence {
 	readonly cells: readonly EvidenceCell[];
 	/** by the clock, 0 = the first hour */
 	readonly hours: readonly { readonly hour: number; readonly observedM: number }[];
 	/** observed stretches in metres from the start of the ride */
-	readonly observed: readonly { readonly fromM: number; readonly toM: number }[];
+	readonly observed: readonly Stretch[];
 	readonly events: readonly EvidenceEvent[];
 	/** when failed pick-ups that are not rejected began, seconds from the start, on observed stretches */
 	readonly failedPickUps: readonly number[];
@@ -51,19 +57,43 @@ interface EventStanding {
 	readonly verdict: 'confirmed' | 'rejected' | null;
 }
 
+/** rides that are read together: what their rows take is gone before the next ones are read */
+const AT_A_TIME = 400;
+
 /**
  * Exposure, observed stretches and events of these rides by the current version of the analysis, read in
- * six queries however many rides there are.
+ * six queries for some hundred rides. Thousands of rides are kept by whoever asks, so stretches, by far the most rows,
+ * are kept as numbers and made into objects when they are looked at.
  *
  * @param rideIds each once; a ride without a result has nothing in its lists
  */
 export function evidenceOfRides(
 	ledger: Ledger,
-	rideIds: readonly number[]
+	rideIds: readonly number[],
+	atATime = AT_A_TIME
 ): ReadonlyMap<number, RideEvidence> {
+	const told = new Map<number, RideEvidence>();
+	// the same few gears in every ride: one string each
+	const gears = new Map<string, string>();
+	for (let from = 0; from < rideIds.length; from += atATime)
+		readSome(ledger, rideIds.slice(from, from + atATime), gears, told);
+	return told;
+}
+
+function readSome(
+	ledger: Ledger,
+	rideIds: readonly number[],
+	gears: Map<string, string>,
+	into: Map<number, RideEvidence>
+): void {
 	const asked = { version: currentVersion(ledger), rideIds: JSON.stringify(rideIds) };
 	const read = <Row extends OfRide>(sql: string) =>
 		byRide(ledger.database.prepare<[object], Row>(sql).all(asked));
+	const oneString = (gear: string | null) => {
+		if (gear === null) return null;
+		if (!gears.has(gear)) gears.set(gear, gear);
+		return gears.get(gear)!;
+	};
 	const cells = read<OfRide & EvidenceCell & { torqueFromNm: number | null }>(
 		`SELECT ride_id AS rideId, torque_from_nm AS torqueFromNm, gear, ratio, driven_m AS drivenM,
 			observed_m AS observedM, observed_turns AS observedTurns, observed_pick_ups AS observedPickUps
@@ -94,28 +124,64 @@ export function evidenceOfRides(
 		`SELECT ride_id AS rideId, detail ->> '$.temperature.meanC' AS meanC
 		FROM result_detail t WHERE ${ofAsked('t')}`
 	);
-	return new Map(
-		rideIds.map((id) => [
-			id,
-			{
-				cells: (cells.get(id) ?? []).map(({ torqueFromNm, ...cell }) => ({
-					...cell,
-					torqueBin: hubTorqueBin(torqueFromNm ?? NaN)
-				})),
-				hours: hours.get(id) ?? [],
-				observed: observed.get(id) ?? [],
-				events: (events.get(id) ?? []).map(toEvent),
-				failedPickUps: (pickUps.get(id) ?? []).map(({ startS }) => startS),
-				temperatureC: temperatures.get(id)?.[0].meanC ?? null
-			}
-		])
+	const stretches = packed(rideIds.map((id) => observed.get(id) ?? []));
+	rideIds.forEach((id, place) =>
+		into.set(id, {
+			cells: (cells.get(id) ?? []).map(
+				({ torqueFromNm, gear, ratio, drivenM, observedM, observedTurns, observedPickUps }) => ({
+					torqueBin: hubTorqueBin(torqueFromNm ?? NaN),
+					gear: oneString(gear),
+					ratio,
+					drivenM,
+					observedM,
+					observedTurns,
+					observedPickUps
+				})
+			),
+			hours: (hours.get(id) ?? []).map(({ hour, observedM }) => ({ hour, observedM })),
+			get observed() {
+				return stretches(place);
+			},
+			events: (events.get(id) ?? []).map(toEvent),
+			failedPickUps: (pickUps.get(id) ?? []).map(({ startS }) => startS),
+			temperatureC: temperatures.get(id)?.[0].meanC ?? null
+		})
 	);
+}
+
+/** Stretches of many rides as one list of numbers; gives those of one ride back. */
+function packed(ofRides: readonly (readonly Stretch[])[]): (place: number) => Stretch[] {
+	const metres = Float64Array.from(ofRides.flatMap((all) => all.flatMap(({ fromM, toM }) => [fromM, toM])));
+	const ends = Uint32Array.from(
+		ofRides,
+		(
+			(end) =>
+			({ length }) =>
+				(end += 2 * length)
+		)(0)
+	);
+	return (place) => {
+		const stretches: Stretch[] = [];
+		for (let at = place === 0 ? 0 : ends[place - 1]; at < ends[place]; at += 2)
+			stretches.push({ fromM: metres[at], toM: metres[at + 1] });
+		return stretches;
+	};
 }
 
 function ofAsked(table: string): string {
 	return `${table}.version = @version AND ${table}.ride_id IN (SELECT value FROM json_each(@rideIds))`;
 }
 
+/** field by field: a row itself, or a copy with something added, takes several times the memory */
 function toEvent({ hubTorqueNm, verdict, ...event }: EventRow): EvidenceEvent {
-	return { ...event, torqueBin: hubTorqueBin(hubTorqueNm ?? NaN), standing: verdict ?? 'unreviewed' };
+	return {
+		eventId: event.eventId,
+		startS: event.startS,
+		endS: event.endS,
+		atM: event.atM,
+		overrunCrankDeg: event.overrunCrankDeg,
+		gear: event.gear,
+		torqueBin: hubTorqueBin(hubTorqueNm ?? NaN),
+		standing: verdict ?? 'unreviewed'
+	};
 }

@@ -30,6 +30,8 @@ export interface OpenOptions {
 }
 
 const BUSY_TIMEOUT_MS = 10_000;
+/** kilobytes; what the queue and the pages use again and again of a ledger of 10,000 rides fits in */
+const LEDGER_CACHE_KB = 6144;
 const CHANNEL_CACHE_KB = 2048;
 
 /**
@@ -61,6 +63,7 @@ function openIn(folder: string, options: OpenOptions): Ledger {
 	// FULL: a verdict or a stored ride survives a power cut; there are few writes.
 	const readonly = options.forReading ?? false;
 	const database = open(ledgerFile, LEDGER_MIGRATIONS, 'FULL', readonly);
+	database.pragma(`cache_size = -${LEDGER_CACHE_KB}`);
 	let channels: Database.Database | null = null;
 	return {
 		folder,

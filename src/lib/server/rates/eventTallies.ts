@@ -76,5 +76,10 @@ function readTallies(
 			fromS: between.fromS,
 			toS: between.toS
 		});
-	return new Map(rows.map(({ rideId, ...tally }) => [rideId, tally]));
+	return new Map(
+		rows.map(({ rideId, confirmed, unreviewed, rejected, apart, withoutVerdict }) => [
+			rideId,
+			{ confirmed, unreviewed, rejected, apart, withoutVerdict }
+		])
+	);
 }

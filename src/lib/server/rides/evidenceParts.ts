@@ -4,15 +4,7 @@ import { eventTallies, NO_EVENTS, readPartTallies, type EventTally } from '../ra
 import { allRideFacts, type RideFacts } from './rideFacts';
 
 /** A ride, or one part of a split ride, as evidence about one build. Instants and distances are the part's. */
-export interface EvidencePart extends RideFacts {
-	/** 0 = the first part; null = the whole ride */
-	readonly part: number | null;
-	/** seconds from the start of the ride: from <= event < to */
-	readonly fromS: number;
-	readonly toS: number;
-	/** metres of the ride before this part */
-	readonly fromM: number;
-}
+export type EvidencePart = RideFacts;
 
 /**
  * What statistics add up: every ride, split ones as their parts, each with its own build, instants and
@@ -25,23 +17,20 @@ export function evidenceParts(ledger: Ledger, onWheelId?: number): EvidencePart[
 		: partsOfRides(allRideFacts(ledger, onWheelId));
 }
 
-/** made once for each ride as it was read: of thousands that did not change nothing is copied again */
+/** made once for each ride as it was read */
 const made = new WeakMap<RideFacts, readonly EvidencePart[]>();
 
-/** The same from facts that were read already. */
+/** The same from facts that were read already. A ride that was not split is its own part: nothing is copied. */
 export function partsOfRides(rides: readonly RideFacts[]): EvidencePart[] {
 	return rides.flatMap((ride) => {
-		const known = made.get(ride);
-		if (known) return known;
-		const parts = partsOfRide(ride);
-		made.set(ride, parts);
-		return parts;
+		if (ride.parts.length === 0 || ride.parts.some(({ amount }) => amount === null)) return ride;
+		const known = made.get(ride) ?? partsOfRide(ride);
+		made.set(ride, known);
+		return known;
 	});
 }
 
 function partsOfRide(ride: RideFacts): EvidencePart[] {
-	if (ride.parts.length === 0 || ride.parts.some(({ amount }) => amount === null))
-		return [{ ...ride, part: null, fromS: 0, toS: Infinity, fromM: 0 }];
 	const last = ride.parts.length - 1;
 	return ride.parts.map(({ amount, build, fromMs, untilMs }, part) => ({
 		...ride,
