@@ -2,7 +2,8 @@
 // The drawings of the ride's page (band, read-out, strips, ribbon; once with fan and track) on a ride of five hours
 // at one value a second and of four hours at 200, in headless Chromium without a graphics processor. One movement a
 // frame. Cost is processor time of the page's main thread (script, style, layout, paint, canvas), from its trace,
-// so that other programs on the machine do not count. Writes tests/bench/draw-figures.md.
+// so that other programs on the machine do not count. Writes tests/bench/draw-figures.md. A quick look writes nothing:
+// npm run bench:draw -- "200 values" 2 (scenes with these words, so many passes).
 import { writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
@@ -17,20 +18,26 @@ import { build } from 'vite';
 import { findChromium } from '../browser/findChromium.mjs';
 import { drawRide, type DrawRide } from './drawRide';
 import type { DrawBench } from './drawPage/main';
-import { frameCosts, quantile, type TraceEvent } from './frameCosts';
+import { frameCosts, frameSplit, KINDS, quantile, type Kind, type TraceEvent } from './frameCosts';
 
 declare const drawBench: DrawBench;
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const WANTED_MS = 8;
 /** the same frames again: other programs disturb each of them at another time */
-const PASSES = 4;
-const SCENES = [
+const PASSES = Number(process.argv[3] ?? 4);
+const LOOK = process.argv[2] ?? '';
+const ALL_SCENES = [
 	{ title: '5 h, 1 value a second', name: 'five', dense: false, distance: false, folded: false },
 	{ title: '5 h, along the distance', name: 'five', dense: false, distance: true, folded: false },
 	{ title: '5 h, fan and track open', name: 'five', dense: false, distance: false, folded: true },
 	{ title: '4 h, 200 values a second', name: 'four', dense: true, distance: false, folded: false }
 ];
+const SCENES = ALL_SCENES.filter(({ title }) => title.includes(LOOK));
+/** what frames are counted from: tasks alone, since every event that is written down costs the page time */
+const TASKS = ['blink.user_timing', 'toplevel'];
+/** what they are split by */
+const WORK = ['blink.user_timing', 'disabled-by-default-devtools.timeline', 'devtools.timeline'];
 const MOVES: { title: string; move: string; count: number; before: string[] }[] = [
 	{ title: 'zoom, whole ride to seconds and back', move: 'zoom', count: 80, before: ['whole', 'start'] },
 	{ title: 'move along, half of the ride shown', move: 'pan', count: 50, before: ['whole', 'closer'] },
@@ -90,6 +97,7 @@ try {
 	page.on('pageerror', (error) => console.error(error));
 	await page.goto(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
 	const rows: string[] = [];
+	const splits: string[] = [];
 	const worked: number[] = [];
 	const still: number[] = [];
 	for (const scene of SCENES) {
@@ -100,32 +108,36 @@ try {
 		// once without counting: code that has not run yet is compiled
 		for (const { move } of MOVES) await page.evaluate((name) => drawBench.frames(name, 30), move);
 		for (const { title, move, count, before } of MOVES) {
-			const passes: { costs: number[]; walls: number[] }[] = [];
-			for (let pass = 0; pass < PASSES; pass++) {
+			const pass = async (categories: string[]) => {
 				for (const step of before) await page.evaluate((name) => drawBench.frames(name, 1), step);
-				passes.push(await traced(page, move, count));
-			}
+				return traced(page, move, count, categories);
+			};
+			const passes: Traced[] = [];
+			for (let i = 0; i < PASSES; i++) passes.push(await pass(TASKS));
 			const costs = leastOf(passes.map((pass) => pass.costs));
 			const walls = leastOf(passes.map((pass) => pass.walls));
 			all.push(...costs);
 			rows.push(row(scene.title, title, costs, walls));
+			splits.push(splitRow(scene.title, title, [await pass(WORK), await pass(WORK)]));
 		}
 		rows.push(row(`**${scene.title}** (${(samples / 1e6).toFixed(2)} million values)`, '**all**', all, []));
 	}
-	const text = figures(rows, worked, still);
+	const text = figures(rows, splits, worked, still);
 	console.log(text);
-	writeFileSync(join(here, 'draw-figures.md'), text);
+	if (!LOOK) writeFileSync(join(here, 'draw-figures.md'), text);
 } finally {
 	await browser.close();
 	server.close();
 	rmSync(folder, { recursive: true, force: true });
 }
 
-async function traced(
-	page: Page,
-	move: string,
-	count: number
-): Promise<{ costs: number[]; walls: number[] }> {
+interface Traced {
+	readonly costs: number[];
+	readonly walls: number[];
+	readonly split: Record<Kind, number>;
+}
+
+async function traced(page: Page, move: string, count: number, categories = TASKS): Promise<Traced> {
 	const session = await page.context().newCDPSession(page);
 	const events: TraceEvent[] = [];
 	session.on('Tracing.dataCollected', ({ value }) => events.push(...(value as unknown as TraceEvent[])));
@@ -133,7 +145,7 @@ async function traced(
 	await session.send('Tracing.start', {
 		transferMode: 'ReportEvents',
 		traceConfig: {
-			includedCategories: ['blink.user_timing', 'disabled-by-default-devtools.timeline', 'devtools.timeline'],
+			includedCategories: categories,
 			excludedCategories: ['*']
 		}
 	});
@@ -146,7 +158,7 @@ async function traced(
 	await session.detach();
 	const costs = frameCosts(events);
 	if (costs.length !== count) throw new Error(`${costs.length} frames in the trace of ${count}`);
-	return { costs, walls };
+	return { costs, walls, split: frameSplit(events) };
 }
 
 /** of each frame the least of its passes */
@@ -160,7 +172,14 @@ function row(scene: string, move: string, costs: number[], walls: number[]): str
 	return `| ${scene} | ${move} | ${costs.length} | ${ms(0.5)} | ${ms(0.95)} | ${ms(1)} | ${wall} |`;
 }
 
-function figures(rows: string[], worked: number[], still: number[]): string {
+/** of the passes that which was disturbed least */
+function splitRow(scene: string, move: string, passes: Traced[]): string {
+	const sum = ({ costs }: Traced) => costs.reduce((a, b) => a + b, 0);
+	const { split } = passes.reduce((least, pass) => (sum(pass) < sum(least) ? pass : least));
+	return `| ${scene} | ${move} | ${KINDS.map((kind) => split[kind].toFixed(1)).join(' | ')} |`;
+}
+
+function figures(rows: string[], splits: string[], worked: number[], still: number[]): string {
 	return [
 		'# What drawing a ride costs',
 		'',
@@ -175,6 +194,15 @@ function figures(rows: string[], worked: number[], still: number[]): string {
 		'| ride | movement | frames | half within | 95 of 100 within | most | clock, half within |',
 		'| --- | --- | --- | --- | --- | --- | --- |',
 		...rows,
+		'',
+		'What that time is spent on: milliseconds a frame, a mean over the frames of the better of two passes of their own. To',
+		'tell it apart more has to be written down, which itself costs about a millisecond a frame. "Script" is everything that',
+		'the page computes and paints into pixels itself; "layers" is what the browser hands on to be put together, copies of',
+		'the canvases among it; "other" is its own housekeeping between them.',
+		'',
+		`| ride | movement | ${KINDS.join(' | ')} |`,
+		`| --- | --- | ${KINDS.map(() => '---').join(' | ')} |`,
+		...splits,
 		''
 	].join('\n');
 }
