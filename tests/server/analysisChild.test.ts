@@ -1,5 +1,5 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { getPriority, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { READ_LIMITS } from '$lib/ride/limits';
@@ -17,7 +17,33 @@ const HANGS_UP = `
 	setTimeout(() => {}, 20_000);
 `;
 
+/** Answers with its own priority. */
+const TELLS_PRIORITY = `
+	import { getPriority } from 'node:os';
+	process.on('message', ({ requestId }) => process.send({ requestId, kind: 'refused',
+		refusal: { code: String(getPriority()), sentence: '', detail: '' } }));
+`;
+
 describe('AnalysisChild', () => {
+	it('has the priority of the server, or stands back behind all others', async () => {
+		const entry = join(folder, 'priority.mjs');
+		writeFileSync(entry, TELLS_PRIORITY);
+		const priorityOf = async (standsBack: boolean) => {
+			const child = new AnalysisChild(entry, undefined, standsBack);
+			const outcome = await child.analyse({
+				path: 'a.fit',
+				fileName: 'a.fit',
+				bike: {},
+				limits: READ_LIMITS,
+				columns: null
+			});
+			child.stop();
+			return Number(outcome.kind === 'refused' && outcome.refusal.code);
+		};
+		expect(await priorityOf(false)).toBe(getPriority());
+		expect(await priorityOf(true)).toBeGreaterThan(getPriority());
+	});
+
 	it('takes a fresh process after one that can no longer be reached, so that one loss costs one attempt', async () => {
 		const entry = join(folder, 'hangsUp.mjs');
 		writeFileSync(entry, HANGS_UP);

@@ -40,7 +40,10 @@ export interface RunnerOptions {
 	readonly entry?: string;
 	/** entry file of the child process that unpacks archives; found as the other one when not given */
 	readonly unpackEntry?: string;
-	/** children at a time; one processor is left for the server */
+	/**
+	 * Children at a time. When not given, one less than processors, and one more that works with what these, the server
+	 * and other programs leave over: files go to it last.
+	 */
 	readonly children?: number;
 	readonly limits?: ChildLimits;
 	/** how often an idle runner looks for work, milliseconds */
@@ -81,11 +84,14 @@ export class ImportRunner {
 		options: RunnerOptions = {}
 	) {
 		const entry = options.entry ?? analyseFileEntry();
+		const limits = options.limits ?? childLimits();
+		const newChild = (standsBack: boolean) => new AnalysisChild(entry, limits, standsBack);
 		const count = options.children ?? Math.max(1, cpus().length - 1);
-		this.#children = Array.from(
-			{ length: count },
-			() => new AnalysisChild(entry, options.limits ?? childLimits())
-		);
+		const spare = options.children === undefined && cpus().length > 1 ? 1 : 0;
+		this.#children = [
+			...Array.from({ length: count }, () => newChild(false)),
+			...Array.from({ length: spare }, () => newChild(true))
+		];
 		this.#unpacker = new ArchiveUnpacker(
 			this.ledger,
 			this.#holder,
