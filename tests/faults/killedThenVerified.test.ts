@@ -161,6 +161,15 @@ describe('a change of layout that is killed', () => {
 });
 
 describe('an erasure that is killed', () => {
+	const traces = (folder: string) => {
+		const channels = new Database(join(folder, 'channels.sqlite'), { readonly: true });
+		try {
+			return channels.prepare<[], number>('SELECT count(*) FROM channel').pluck().get()!;
+		} finally {
+			channels.close();
+		}
+	};
+
 	it.each(['erasure-written', 'erasure-file-gone', 'erasure-done'])(
 		'at "%s" is brought to its end by the next start of the server',
 		async (stage) => {
@@ -172,15 +181,13 @@ describe('an erasure that is killed', () => {
 			const report = await verify(folder);
 			expect(damagesOf(report)).toEqual(left.map((sha256) => `files: ${sha256}`));
 			const server = start(build, 'serve', ['--data', folder, '--port', '0']);
-			await until('the files to go', () => storedSources(folder).length === 0);
+			await until('the files and traces to go', () => storedSources(folder).length + traces(folder) === 0);
 			server.child.kill('SIGTERM');
 			await server.ended;
 			const after = await verify(folder);
 			expect(damagesOf(after)).toEqual([]);
 			expect(rides(folder).length).toBe(2);
-			const traces = new Database(join(folder, 'channels.sqlite'), { readonly: true });
-			expect(traces.prepare('SELECT count(*) FROM channel').pluck().get()).toBe(0);
-			traces.close();
+			expect(traces(folder)).toBe(0);
 			expect(hashes).toHaveLength(2);
 			expect(existsSync(join(folder, 'ledger.sqlite'))).toBe(true);
 		}
