@@ -3,16 +3,14 @@ import { drawDots } from '$lib/charts/drawDots';
 import { groundPaths } from '$lib/charts/groundPaths';
 import { groundRows } from '$lib/charts/groundRows';
 import { hatchTile } from '$lib/charts/hatchTile';
-import { linearScale } from '$lib/charts/linearScale';
 import { minMaxLevels } from '$lib/charts/minMaxLevels';
-import { paintStrip } from '$lib/charts/paintStrip';
 import { pixelColumns as columnsInto } from '$lib/charts/pixelColumns';
 import { layRows, paintBetween, paintLine, pixelsOf, type Pixels } from '$lib/charts/pixelPaint';
 import { rgbaOf } from '$lib/charts/rgbaOf';
 import { timeAxis } from '$lib/charts/rideAxis';
-import type { StripTrace } from '$lib/charts/strip';
 import { stripPlaces } from '$lib/charts/stripPlaces';
 import { traceOfWindow, type TraceColumns } from '$lib/charts/traceOfWindow';
+import { canvas, INKS } from './fakeCanvas';
 
 const f32 = (...values: number[]) => Float32Array.from(values);
 const samples = (...values: number[]) => ({
@@ -104,32 +102,6 @@ describe('rgbaOf', () => {
 	});
 });
 
-/** a canvas as far as dense lines need it */
-function canvas(width: number, height: number) {
-	const put: { image: { data: Uint8ClampedArray; width: number }; x: number; y: number }[] = [];
-	const context = {
-		canvas: { width, height },
-		getTransform: () => ({ a: 1 }),
-		createImageData: (across: number, down: number) => ({
-			width: across,
-			height: down,
-			data: new Uint8ClampedArray(4 * across * down)
-		}),
-		putImageData: (image: (typeof put)[0]['image'], x: number, y: number) => put.push({ image, x, y })
-	};
-	return { put, context: context as unknown as CanvasRenderingContext2D };
-}
-
-const INKS = {
-	ink: '#000000',
-	soft: '#777777',
-	accent: '#660066',
-	wash: '#66006633',
-	rule: '#cccccc',
-	sheet: '#ffffff',
-	sunken: '#eeeeee'
-};
-
 describe('the ground as pixels', () => {
 	it('covers as much with the hatching as its lines do', () => {
 		for (const ratio of [1, 1.5, 2, 3]) {
@@ -163,6 +135,18 @@ describe('the ground as pixels', () => {
 		expect(plain.slice(72).every(Boolean)).toBe(true);
 	});
 
+	it('hatches whole columns as the ends of a stretch are laid over the sheet', () => {
+		const shown = rows(groundPaths(places, [[10, 20.5]], []));
+		const tile = hatchTile(1);
+		for (let row = 0; row < 6; row++) {
+			const share = tile[(15 + row) % 6];
+			expect(Math.abs(greens(shown, row)[15] - (255 - share * (255 - 0x77)))).toBeLessThan(1);
+			// half a column: half as much ink
+			const half = tile[(20 + row) % 6] / 2;
+			expect(Math.abs(greens(shown, row)[20] - (255 - half * (255 - 0x77)))).toBeLessThan(1);
+		}
+	});
+
 	it('is made once for all strips of a frame', () => {
 		const ground = groundPaths(places, [[10, 20]], []);
 		expect(rows(ground)).toBe(rows(ground));
@@ -184,53 +168,6 @@ describe('the ground as pixels', () => {
 		const low = blank(1, 2);
 		layRows(low, ground);
 		expect([...low.whole]).toEqual([1, 2]);
-	});
-});
-
-describe('paintStrip', () => {
-	const trace: StripTrace = { levels: minMaxLevels(new Float32Array(1000).fill(10)), tone: 'ink' };
-	const box = { left: 46, top: 20, width: 100, height: 60 };
-	const y = linearScale([0, 40], [60, 20]);
-	function painted(window: readonly [number, number], grid: readonly number[] = []) {
-		const { put, context } = canvas(160, 80);
-		const places = stripPlaces(timeAxis(1000), window, 160);
-		const scene = {
-			places,
-			ground: groundPaths(places, [], []),
-			y,
-			box,
-			grid,
-			traces: [trace],
-			filled: null
-		};
-		paintStrip({ context, ratio: 1 }, scene, INKS);
-		return Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50)]);
-	}
-
-	it('paints a line at its height, inside its box, on the sheet', () => {
-		const { put, context } = canvas(160, 80);
-		const places = stripPlaces(timeAxis(1000), [0, 999], 160);
-		const ground = groundPaths(places, [], []);
-		paintStrip(
-			{ context, ratio: 1 },
-			{ places, ground, y, box, grid: [], traces: [trace], filled: null },
-			INKS
-		);
-		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([46, 20, 100]);
-		// value 10 lies at 50 px, row 30 of the box; summaries are one pixel thick, samples one and a half
-		expect(painted([0, 999]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
-			[29, 128],
-			[30, 128]
-		]);
-		expect(painted([0, 9]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
-			[29, 64],
-			[30, 64]
-		]);
-	});
-
-	it('paints its grid under the line, the nought stronger', () => {
-		const reds = painted([0, 999], [0, 20]);
-		expect([reds[20], reds[19], reds[40], reds[39]].sort()).toEqual([119, 204, 255, 255]);
 	});
 });
 

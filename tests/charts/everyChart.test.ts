@@ -16,6 +16,7 @@ const PARTS = [
 	'SaveChart',
 	'SlipGlyph',
 	'StateRibbon',
+	'ReadingLine',
 	'StripAxis',
 	'StripGround',
 	'StripMarks',

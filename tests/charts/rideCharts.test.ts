@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import DriveStrips from '$lib/charts/DriveStrips.svelte';
+import { drawnWhole } from '$lib/charts/drawnWhole.svelte';
 import { laneSums } from '$lib/charts/driveLanes';
 import GearFan from '$lib/charts/GearFan.svelte';
 import { timeAxis } from '$lib/charts/rideAxis';
@@ -156,6 +157,35 @@ describe('DriveStrips', () => {
 		expect(svg).toMatchSnapshot();
 		expect(svg).not.toContain('at each instant');
 		expect(draw({ sampleS: 0.005, names: ['crankTorqueNm'] })).toContain('at each instant');
+	});
+});
+
+describe('the line of the read-out', () => {
+	const strips = (more: object) =>
+		svgOf(DriveStrips, {
+			data: null,
+			width: 400,
+			window: [10, 60] as const,
+			axis: timeAxis(100),
+			formats,
+			...more
+		});
+
+	it('is one for all strips, moved as a whole, and none where its second is not shown', () => {
+		const read = strips({ cursorS: 35 });
+		// 46 px to 386 px of 400 show 50 s: 216 px
+		expect(read.match(/translateX\(calc\(100% \* 216 \/ 400 - 0.5px\)\)/g)).toHaveLength(1);
+		expect(read).not.toContain('class="cursor"');
+		expect(strips({ cursorS: 5 })).not.toContain('translateX');
+	});
+
+	it('stands in each strip while a file is made', () => {
+		drawnWhole.asked = true;
+		try {
+			expect(strips({ cursorS: 35 }).match(/class="cursor" x1="216" x2="216"/g)).toHaveLength(6);
+		} finally {
+			drawnWhole.asked = false;
+		}
 	});
 });
 

@@ -6,6 +6,7 @@ import { gearRays } from '$lib/charts/gearRays';
 import { spansBetween } from '$lib/charts/spansBetween';
 import { spansPath } from '$lib/charts/spansPath';
 import { stepGrid } from '$lib/charts/stepGrid';
+import { stepGridWords } from '$lib/charts/stepGridWords';
 import { stepLine } from '$lib/charts/stepLine';
 import { timeTicks } from '$lib/charts/timeTicks';
 
@@ -159,4 +160,12 @@ it('gearRays leave the drawing where speed or cadence ends, from the easiest gea
 it('gearRays leave out a label that would run into the one before', () => {
 	const gears = [5, 5.05, 8].map((developmentM) => ({ label: String(developmentM), developmentM }));
 	expect(gearRays(gears, 30, 120, 0.05).map(({ labelled }) => labelled)).toEqual([true, false, true]);
+});
+
+it('stepGridWords says what lies between two lines of the grid, and where steps are not known', () => {
+	const formats = { figure: (value: number) => value.toFixed(1) };
+	expect(stepGridWords(1, 15, formats)).toBe(' (grid: one engagement step, 15.0°)');
+	expect(stepGridWords(5, 15, formats)).toBe(' (grid: every 5 engagement steps of 15.0°)');
+	expect(stepGridWords(null, null, formats)).toContain('does not say');
+	expect(stepGridWords(null, undefined, formats)).toBe('');
 });

@@ -85,6 +85,16 @@ describe('StripsControl', () => {
 		expect(strips.dragged).toBe(true);
 	});
 
+	it('keeps its window as it is where it cannot move any further, so that nothing is drawn anew', () => {
+		const strips = control();
+		const whole = strips.shown;
+		strips.zoom(2, 500);
+		strips.pan(0.3);
+		expect(strips.shown).toBe(whole);
+		strips.zoom(0.5, 500);
+		expect(strips.shown).not.toBe(whole);
+	});
+
 	it('puts the read-out where another view picks, and follows it out of the window', () => {
 		const strips = control();
 		strips.show([100, 200]);

@@ -33,7 +33,8 @@ export function laneShare(sum: LaneSum, fromS: number, toS: number): number {
 	return (secondsBefore(sum, toS) - secondsBefore(sum, fromS)) / (toS - fromS);
 }
 
-function secondsBefore(sum: LaneSum, timeS: number): number {
+/** Seconds spent in a lane before this time. */
+export function secondsBefore(sum: LaneSum, timeS: number): number {
 	const place = Math.min(sum.length - 1, Math.max(0, timeS + 0.5));
 	const whole = Math.floor(place);
 	return place === whole ? sum[whole] : sum[whole] + (place - whole) * (sum[whole + 1] - sum[whole]);

@@ -29,10 +29,11 @@ export function groundRows(
 	if (before?.ground === ground && before.key === key) return before.rows;
 	const tile = hatchTile(ratio);
 	const rows = rowsFor(width, tile.length, before?.rows);
-	rows.whole.fill(packedPixel(rgbaOf(inks.sheet)));
-	const hatch = pixelInk(rgbaOf(inks.soft));
+	const sheet = packedPixel(rgbaOf(inks.sheet));
+	rows.whole.fill(sheet);
+	const hatch = hatchOn(sheet, tile, pixelInk(rgbaOf(inks.soft)));
 	for (const [from, to] of ground.hatchedSpans)
-		paintHatch(rows, from * ratio - left, to * ratio - left, tile, hatch);
+		paintHatch(rows, from * ratio - left, to * ratio - left, hatch);
 	for (const [from, to] of ground.gapSpans)
 		paintGap(rows, from * ratio - left, to * ratio - left, ratio, inks);
 	for (const event of ground.events) paintEvent(rows, event, left, ratio, inks);
@@ -50,16 +51,34 @@ function rowsFor(width: number, height: number, before: Pixels | undefined): Pix
 /** how much of a pixel column lies in a stretch, 0 to 1 */
 const covered = (x: number, from: number, to: number) => (to < x + 1 ? to : x + 1) - (from > x ? from : x);
 
-function paintHatch(rows: Pixels, from: number, to: number, tile: Float32Array, ink: PixelInk): void {
-	const { width, height } = rows;
-	for (let x = Math.max(0, Math.floor(from)); x < width && x < to; x++) {
-		const most = covered(x, from, to) * ink.most;
+/** Columns that a stretch covers from edge to edge take the tile's pixels as they are; its ends are laid over. */
+function paintHatch(rows: Pixels, from: number, to: number, hatch: Hatch): void {
+	const { width, height, whole } = rows;
+	const { tile, full, ink } = hatch;
+	const end = Math.min(width, Math.ceil(to));
+	for (let x = Math.max(0, Math.floor(from)); x < end; x++) {
+		const share = covered(x, from, to);
 		let place = x % tile.length;
-		for (let row = 0; row < height; row++) {
-			cover(rows, row * width + x, (tile[place] * most + 0.5) | 0, ink);
+		for (let row = 0, at = x; row < height; row++, at += width) {
+			if (share === 1) whole[at] = full[place];
+			else cover(rows, at, (tile[place] * share * ink.most + 0.5) | 0, ink);
 			if (++place === tile.length) place = 0;
 		}
 	}
+}
+
+interface Hatch {
+	readonly tile: Float32Array;
+	/** its pixels on the sheet */
+	readonly full: Uint32Array;
+	readonly ink: PixelInk;
+}
+
+function hatchOn(sheet: number, tile: Float32Array, ink: PixelInk): Hatch {
+	const pixels = pixelsOf(new Uint8ClampedArray(4 * tile.length), tile.length, 1);
+	pixels.whole.fill(sheet);
+	tile.forEach((share, place) => cover(pixels, place, (share * ink.most + 0.5) | 0, ink));
+	return { tile, full: pixels.whole, ink };
 }
 
 /** @param dots only rows that hold a dot of a dotted line, by this ratio; 0 = all */

@@ -1,5 +1,5 @@
 import type { Inks } from './canvasInks.svelte';
-import { laneShare, type LaneSum } from './driveLanes';
+import { secondsBefore, type LaneSum } from './driveLanes';
 import type { StripGroundPaths } from './groundPaths';
 import { groundRows } from './groundRows';
 import { pixelBox, type PixelSurface, type PlotBox } from './pixelBox';
@@ -45,10 +45,15 @@ export function paintLanes(surface: PixelSurface, scene: LanesScene, inks: Inks)
 	for (let row = 0; row < lanes.length; row++) {
 		const [sum, bottom] = [lanes[row], base(row)];
 		to.fill(bottom);
+		let before = secondsBefore(sum, edges[0]);
 		for (let column = 0; column < columns; column++) {
-			const [begin, end] = [edges[column], edges[column + 1]];
-			const share = end > begin ? laneShare(sum, begin, end) : 0;
-			from.fill(bottom - fill * ratio * share, column * wide, (column + 1) * wide);
+			const lengthS = edges[column + 1] - edges[column];
+			// what lies before the end of a column lies before the begin of the next
+			const after = secondsBefore(sum, edges[column + 1]);
+			const place = bottom - (lengthS > 0 ? (fill * ratio * (after - before)) / lengthS : 0);
+			before = after;
+			const behind = Math.min(pixels.width, (column + 1) * wide);
+			for (let x = column * wide; x < behind; x++) from[x] = place;
 		}
 		paintSpans(pixels, from, to, rgbaOf(row === 0 ? inks.ink : inks.soft));
 	}

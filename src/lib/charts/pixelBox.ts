@@ -15,7 +15,7 @@ export interface PlotBox {
 	readonly height: number;
 }
 
-/** The same in device pixels, with the pixels themselves as they were left the last time. */
+/** The same in device pixels, with pixels that hold whatever was painted last: each is laid anew. */
 export interface PixelBox {
 	readonly left: number;
 	readonly top: number;
@@ -24,21 +24,33 @@ export interface PixelBox {
 	readonly show: () => void;
 }
 
-/** pixels of each canvas from frame to frame: new ones every frame would be megabytes to clear away */
-const kept = new WeakMap<object, ImageData>();
+/**
+ * One piece of memory for all canvases, painted one after the other: it stays in the processor's cache, where
+ * pixels of its own for each canvas have to be fetched from memory every frame.
+ */
+let memory = new ArrayBuffer(0);
+/** views of it by their size: strips have few sizes, but a window may be drawn wider and wider */
+const kept = new Map<string, { image: ImageData; pixels: Pixels }>();
+const MOST_KEPT = 16;
 
 export function pixelBox({ context, ratio }: PixelSurface, box: PlotBox): PixelBox {
 	const [left, top] = [Math.round(box.left * ratio), Math.round(box.top * ratio)];
 	const width = Math.max(1, Math.round(box.width * ratio));
 	const height = Math.max(1, Math.round(box.height * ratio));
-	let image = kept.get(context.canvas);
-	if (image?.width !== width || image.height !== height)
-		kept.set(context.canvas, (image = context.createImageData(width, height)));
-	const shown = image;
-	return {
-		left,
-		top,
-		pixels: pixelsOf(shown.data, width, height),
-		show: () => context.putImageData(shown, left, top)
-	};
+	const { image, pixels } = imageOf(width, height);
+	return { left, top, pixels, show: () => context.putImageData(image, left, top) };
+}
+
+function imageOf(width: number, height: number) {
+	const size = `${width} ${height}`;
+	const before = kept.get(size);
+	if (before) return before;
+	const length = 4 * width * height;
+	const small = length > memory.byteLength;
+	if (small) memory = new ArrayBuffer(length);
+	if (small || kept.size >= MOST_KEPT) kept.clear();
+	const bytes = new Uint8ClampedArray(memory, 0, length);
+	const made = { image: new ImageData(bytes, width, height), pixels: pixelsOf(bytes, width, height) };
+	kept.set(size, made);
+	return made;
 }

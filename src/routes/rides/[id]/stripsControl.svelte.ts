@@ -146,7 +146,9 @@ export class StripsControl {
 	/** the ends of the axis are the ends of the ride: a stop there stays in view */
 	#showPlaces([from, to]: TimeWindow) {
 		const { axis } = this;
-		this.shown = [from <= 0 ? 0 : axis.timeAt(from), to >= axis.end ? this.endS : axis.timeAt(to)];
+		const [fromS, toS] = [from <= 0 ? 0 : axis.timeAt(from), to >= axis.end ? this.endS : axis.timeAt(to)];
+		// against an end nothing moves, and nothing is drawn anew
+		if (fromS !== this.shown[0] || toS !== this.shown[1]) this.shown = [fromS, toS];
 	}
 
 	#moveCursor(byS: number) {

@@ -1,0 +1,112 @@
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { laneSums } from '$lib/charts/driveLanes';
+import { groundPaths } from '$lib/charts/groundPaths';
+import { linearScale } from '$lib/charts/linearScale';
+import { minMaxLevels } from '$lib/charts/minMaxLevels';
+import { paintLanes } from '$lib/charts/paintLanes';
+import { paintStrip } from '$lib/charts/paintStrip';
+import { pixelBox } from '$lib/charts/pixelBox';
+import { distanceAxis, timeAxis, type RideAxis } from '$lib/charts/rideAxis';
+import type { StripTrace } from '$lib/charts/strip';
+import { stripPlaces } from '$lib/charts/stripPlaces';
+import { DRIVE_STATES } from '$lib/slip/analysis';
+import { canvas, Image, INKS } from './fakeCanvas';
+
+beforeAll(() => void vi.stubGlobal('ImageData', Image));
+afterAll(() => void vi.unstubAllGlobals());
+
+describe('paintStrip', () => {
+	const trace: StripTrace = { levels: minMaxLevels(new Float32Array(1000).fill(10)), tone: 'ink' };
+	const box = { left: 46, top: 20, width: 100, height: 60 };
+	const y = linearScale([0, 40], [60, 20]);
+	function painted(window: readonly [number, number], grid: readonly number[] = []) {
+		const { put, context } = canvas(160, 80);
+		const places = stripPlaces(timeAxis(1000), window, 160);
+		const scene = {
+			places,
+			ground: groundPaths(places, [], []),
+			y,
+			box,
+			grid,
+			traces: [trace],
+			filled: null
+		};
+		paintStrip({ context, ratio: 1 }, scene, INKS);
+		return Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50)]);
+	}
+
+	it('paints a line at its height, inside its box, on the sheet', () => {
+		const { put, context } = canvas(160, 80);
+		const places = stripPlaces(timeAxis(1000), [0, 999], 160);
+		const ground = groundPaths(places, [], []);
+		paintStrip(
+			{ context, ratio: 1 },
+			{ places, ground, y, box, grid: [], traces: [trace], filled: null },
+			INKS
+		);
+		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([46, 20, 100]);
+		// value 10 lies at 50 px, row 30 of the box; summaries are one pixel thick, samples one and a half
+		expect(painted([0, 999]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
+			[29, 128],
+			[30, 128]
+		]);
+		expect(painted([0, 9]).flatMap((red, row) => (red === 255 ? [] : [[row, red]]))).toEqual([
+			[29, 64],
+			[30, 64]
+		]);
+	});
+
+	it('paints canvas after canvas in the same memory, also when one is larger than all before it', () => {
+		const { put, context } = canvas(160, 80);
+		const paint = (width: number, height: number, value: number) => {
+			const surface = { context, ratio: 1 };
+			const { pixels, show } = pixelBox(surface, { left: 0, top: 0, width, height });
+			pixels.whole.fill(value);
+			show();
+		};
+		paint(4, 4, 1);
+		paint(900, 900, 2);
+		paint(4, 4, 3);
+		const [, large, small] = put.map(({ image }) => image.data);
+		expect(small.buffer).toBe(large.buffer);
+		expect([...new Uint32Array(small.buffer, 0, 17)]).toEqual([...Array(16).fill(3), 2]);
+		expect(small).toHaveLength(64);
+	});
+
+	it('paints its grid under the line, the nought stronger', () => {
+		const reds = painted([0, 999], [0, 20]);
+		expect([reds[20], reds[19], reds[40], reds[39]].sort()).toEqual([119, 204, 255, 255]);
+	});
+});
+
+describe('paintLanes', () => {
+	it('fills each column as high as its share, on an axis of time and along the distance', () => {
+		// 0.6 of each ten seconds driven, a stop of 200 s in the middle that takes no room along the distance
+		const state = Float32Array.from({ length: 1000 }, (_, s) => {
+			const name = s >= 400 && s < 600 ? 'stopped' : s % 10 < 6 ? 'driving' : 'coasting';
+			return DRIVE_STATES.indexOf(name);
+		});
+		const way = Float32Array.from({ length: 1000 }, (_, s) => 8 * (s < 400 ? s : Math.max(400, s - 200)));
+		const filled = (axis: RideAxis) => {
+			const { put, context } = canvas(160, 80);
+			const places = stripPlaces(axis, [0, 999], 160);
+			const scene = {
+				places,
+				ground: groundPaths(places, [], []),
+				box: { left: 46, top: 4, width: 100, height: 60 },
+				lanes: laneSums(state),
+				lines: 0,
+				lane: 12,
+				fill: 9
+			};
+			paintLanes({ context, ratio: 1 }, scene, INKS);
+			const { data } = put[0].image;
+			// ink covers the rows of the first lane as far as it is filled
+			let sum = 0;
+			for (let pixel = 0; pixel < 12 * 100; pixel++) sum += (255 - data[4 * pixel]) / 255;
+			return sum / (9 * 100);
+		};
+		expect(filled(timeAxis(999))).toBeCloseTo((0.6 * 800) / 1000, 1);
+		expect(filled(distanceAxis(way, 999)!)).toBeCloseTo(0.6, 1);
+	});
+});
