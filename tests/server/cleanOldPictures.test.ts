@@ -69,7 +69,7 @@ it('cleans pictures of older programs, withdrawn ones too, and says in the trail
 	const changes = told.flatMap((entry) => entry.changes);
 	expect(changes).toContainEqual({ what: 'sha256', before: hashOf(PHOTO), after: hashOf(clean) });
 	expect(told[0].facts.map(({ value }) => value).join()).toContain('by the program itself');
-	const report = await verifyLedger(ledger.folder, { sample: 0, seed: 1 });
+	const report = await verifyLedger(ledger.folder, { sample: 0, seed: '1' });
 	expect(report.parts.flatMap(({ findings }) => findings)).toEqual([]);
 });
 
