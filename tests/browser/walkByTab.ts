@@ -67,7 +67,10 @@ function focused() {
 	if (!element || element === document.body || element === document.documentElement) return null;
 	const style = getComputedStyle(element);
 	const box = element.getBoundingClientRect();
-	const all = [...document.querySelectorAll('*')];
+	// a number that stays with its element, whatever is added to the page meanwhile
+	const numbered = globalThis as { walked?: Map<Element, number> };
+	const walked = (numbered.walked ??= new Map());
+	if (!walked.has(element)) walked.set(element, walked.size);
 	let inFlow = true;
 	for (let up: Element | null = element; up; up = up.parentElement)
 		if (['fixed', 'sticky'].includes(getComputedStyle(up).position)) inFlow = false;
@@ -78,7 +81,7 @@ function focused() {
 		bottom: box.bottom + scrollY,
 		left: box.left,
 		right: box.right,
-		place: String(all.indexOf(element)),
+		place: String(walked.get(element)),
 		name: `${element.tagName.toLowerCase()} "${(element.innerText || element.getAttribute('aria-label') || element.getAttribute('name') || '').trim().slice(0, 40)}"`,
 		// the browser's own ring ("auto") counts, whatever width it names
 		marked:
@@ -90,7 +93,7 @@ function focused() {
 
 /** Runs in the page: everything that can be pressed or filled in, but for choices that arrow keys reach. */
 function controls() {
-	const all = [...document.querySelectorAll('*')];
+	const { walked } = globalThis as { walked?: Map<Element, number> };
 	return [
 		...document.querySelectorAll<HTMLElement>(
 			'a[href], button, input:not([type="hidden"], [type="radio"]), select, textarea, summary'
@@ -103,7 +106,7 @@ function controls() {
 				element.checkVisibility({ visibilityProperty: true })
 		)
 		.map((element) => ({
-			place: String(all.indexOf(element)),
+			place: String(walked?.get(element)),
 			name: `${element.tagName.toLowerCase()} "${(element.innerText || element.getAttribute('aria-label') || element.getAttribute('name') || '').trim().slice(0, 40)}"`
 		}));
 }

@@ -1,3 +1,4 @@
+import { untrack } from 'svelte';
 import { timeAxis, type RideAxis } from '$lib/charts/rideAxis';
 import { STRIP_MARGIN } from '$lib/charts/strip';
 import { heldWindow, pannedWindow, zoomedWindow, type TimeWindow } from '$lib/charts/timeWindow';
@@ -147,8 +148,9 @@ export class StripsControl {
 	#showPlaces([from, to]: TimeWindow) {
 		const { axis } = this;
 		const [fromS, toS] = [from <= 0 ? 0 : axis.timeAt(from), to >= axis.end ? this.endS : axis.timeAt(to)];
-		// against an end nothing moves, and nothing is drawn anew
-		if (fromS !== this.shown[0] || toS !== this.shown[1]) this.shown = [fromS, toS];
+		// against an end nothing moves, and nothing is drawn anew; an effect that shows a window follows no later one
+		const [fromBefore, toBefore] = untrack(() => this.shown);
+		if (fromS !== fromBefore || toS !== toBefore) this.shown = [fromS, toS];
 	}
 
 	#moveCursor(byS: number) {
