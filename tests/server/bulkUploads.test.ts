@@ -135,4 +135,18 @@ describe('importOverview', () => {
 		clock.ms += 15 * 24 * 3_600_000;
 		expect(importOverview(ledger)).toMatchObject({ lines: [], more: 0, lately: { rides: 0, refused: 0 } });
 	});
+
+	it('does not wait for an upload that broke off, however many newer lines hide it', async () => {
+		const { ledger, actor, clock } = freshLedger();
+		await createUpload(ledger, actor, { name: 'broke off.fit', size: 10 });
+		const add = ledger.database.prepare(
+			`INSERT INTO import (file_name, bytes, stage, sentence, actor_id, created_ms, changed_ms)
+			VALUES ('a.fit', 1, 'refused', 'S.', ?, ?, ?)`
+		);
+		for (let i = 0; i < 40; i++) add.run(actor.personId, clock.ms, clock.ms);
+		expect(importOverview(ledger).underWay.receiving).toBe(1);
+		clock.ms += 61_000;
+		expect(importOverview(ledger).lines.some(({ brokeOff }) => brokeOff)).toBe(false);
+		expect(importOverview(ledger).underWay.receiving).toBe(0);
+	});
 });

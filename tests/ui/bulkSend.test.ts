@@ -12,12 +12,12 @@ function server() {
 	const stored = new Map<string, string>();
 	const requests: string[] = [];
 	const faults: ((request: string) => boolean)[] = [];
-	let gate: Promise<void> | null = null;
+	let gate: { at: string; open: Promise<void> } | null = null;
 	const json = (body: unknown, status = 200) => new Response(JSON.stringify(body), { status });
 	const answer = async (input: RequestInfo | URL, init: RequestInit = {}): Promise<Response> => {
 		const request = `${init.method ?? 'GET'} ${String(input)}`;
 		requests.push(request);
-		if (gate && request.startsWith('PATCH')) await gate;
+		if (gate && request.startsWith('PATCH') && gate.at === 'PATCH') await gate.open;
 		if (init.signal?.aborted) throw new DOMException('stopped', 'AbortError');
 		if (faults.some((fault) => fault(request))) throw new TypeError('network');
 		const id = /\/uploads\/(u\d+)/.exec(request)?.[1] ?? '';
@@ -38,6 +38,8 @@ function server() {
 		if (request === 'POST /uploads') {
 			const fresh = `u${requests.length}`;
 			uploads.set(fresh, { name: String(body.name), size: Number(body.size), bytes: Buffer.alloc(0) });
+			// the server has it, its answer is on the way
+			if (gate?.at === 'answer') await Promise.race([gate.open, stopped(init.signal)]);
 			return json({ id: fresh, offset: 0 }, 201);
 		}
 		if (!upload) return json({ sentence: 'There is no such upload.' }, 404);
@@ -59,9 +61,9 @@ function server() {
 		faults,
 		stored,
 		uploads,
-		hold() {
+		hold(at: 'PATCH' | 'answer' = 'PATCH') {
 			let open = () => {};
-			gate = new Promise((resolve) => (open = resolve));
+			gate = { at, open: new Promise((resolve) => (open = resolve)) };
 			return () => {
 				gate = null;
 				open();
@@ -69,6 +71,11 @@ function server() {
 		}
 	};
 }
+
+const stopped = (signal: AbortSignal | null | undefined) =>
+	new Promise<never>((_, reject) =>
+		signal?.addEventListener('abort', () => reject(new DOMException('stopped', 'AbortError')))
+	);
 
 const chosen = (count: number, from = 0) =>
 	Array.from({ length: count }, (_, i) => ({
@@ -129,6 +136,37 @@ describe('BulkSend', () => {
 		bulk.goOn();
 		expect(await ended()).toMatchObject({ sent: 5 });
 		expect(one.requests.filter((request) => request === 'POST /uploads')).toHaveLength(5);
+	});
+
+	it('paused while the server answers an announcement goes on with that upload, and leaves none behind', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		const open = one.hold('answer');
+		bulk.add(chosen(5), {});
+		await expect.poll(() => one.uploads.size).toBe(2);
+		bulk.pause();
+		bulk.goOn();
+		bulk.pause();
+		open();
+		await expect.poll(() => bulk.view().counts).toMatchObject({ waiting: 5, sent: 0 });
+		bulk.goOn();
+		expect(await ended()).toMatchObject({ sent: 5 });
+		expect(one.requests.filter((request) => request === 'POST /uploads')).toHaveLength(5);
+		expect(one.uploads.size).toBe(0);
+	});
+
+	it('given up while the server answers an announcement takes that upload back', async () => {
+		const one = server();
+		const { bulk, ended } = bulkOn(one);
+		const open = one.hold('answer');
+		bulk.add(chosen(5), {});
+		await expect.poll(() => one.uploads.size).toBe(2);
+		const given = bulk.cancel();
+		open();
+		await given;
+		expect(await ended()).toMatchObject({ all: 0 });
+		await expect.poll(() => one.uploads.size).toBe(0);
+		expect(one.stored.size).toBe(0);
 	});
 
 	it('given up keeps what arrived and takes back what was on its way', async () => {

@@ -222,7 +222,7 @@ export interface ImportOverview {
 	more: number;
 	/** the newest that went well */
 	settled: ImportView[];
-	/** waiting and being read, received and unpacked */
+	/** waiting and being read, received and unpacked; what broke off is none of them */
 	underWay: { waiting: number; reading: number; receiving: number; unpacking: number };
 	/** of the last 24 hours */
 	lately: { rides: number; known: number; leftOut: number; refused: number };

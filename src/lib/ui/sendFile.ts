@@ -41,6 +41,8 @@ const LEAST_PIECE_BYTES = 2 ** 16;
 const SLOW_MS = 8_000;
 const QUICK_MS = 1_500;
 const ATTEMPTS = 6;
+/** An announcement on its way is heard to its end, else the server holds an upload of which nobody here knows. */
+const HEARD_TO_ITS_END_MS = 10_000;
 
 /**
  * Sends one file by the resumable protocol: create, append each piece at the offset the server holds,
@@ -96,17 +98,24 @@ function nextPiece(bytes: number, tookMs: number): number {
 }
 
 async function announce(file: File, options: SendOptions): Promise<{ id: string; offset: number }> {
+	const signal = options.signal && abortedLater(options.signal, HEARD_TO_ITS_END_MS);
 	const created = await attempt(options, async () =>
 		answered(
 			await options.fetch('/uploads', {
 				method: 'POST',
 				headers: { 'content-type': 'application/json' },
 				body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
-				signal: options.signal
+				signal
 			})
 		)
 	);
 	return { id: String(created.id), offset: typeof created.offset === 'number' ? created.offset : 0 };
+}
+
+function abortedLater(signal: AbortSignal, ms: number): AbortSignal {
+	const later = new AbortController();
+	signal.addEventListener('abort', () => setTimeout(() => later.abort(), ms), { once: true });
+	return later.signal;
 }
 
 /** Where an upload that was begun before stands; null when there is none or the server gave it up. */

@@ -2,12 +2,8 @@ import type { ImportOverview } from '$lib/server/views';
 
 const LOAD_EVERY_MS = 3_000;
 
-const underWayOf = ({ underWay, lines }: ImportOverview) =>
-	underWay.waiting +
-	underWay.reading +
-	underWay.unpacking +
-	underWay.receiving -
-	lines.filter(({ brokeOff }) => brokeOff).length;
+const underWayOf = ({ underWay: { waiting, reading, unpacking, receiving } }: ImportOverview) =>
+	waiting + reading + unpacking + receiving;
 
 /**
  * Follows files that are still being read: asks the server once a second while any is, and tells the page
@@ -19,7 +15,7 @@ const underWayOf = ({ underWay, lines }: ImportOverview) =>
 export function pollImports(loaded: () => ImportOverview, settled: () => void) {
 	let fresh = $state.raw<ImportOverview | null>(null);
 	const current = $derived(fresh ?? loaded());
-	const underWay = $derived(Math.max(0, underWayOf(current)));
+	const underWay = $derived(underWayOf(current));
 	let toldMs = 0;
 
 	$effect(() => {

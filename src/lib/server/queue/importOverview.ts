@@ -1,5 +1,6 @@
 import type { Ledger } from '../ledger/openLedger';
 import type { ImportOverview } from '../views';
+import { BROKE_OFF_AFTER_MS } from '../store/brokenUploads';
 import { importViews } from './importQueue';
 
 const DAY_MS = 24 * 3600 * 1000;
@@ -30,12 +31,15 @@ export function importOverview(ledger: Ledger): ImportOverview {
 			SETTLED
 		),
 		underWay: ledger.database
-			.prepare<[], ImportOverview['underWay']>(
+			.prepare<[number], ImportOverview['underWay']>(
 				`SELECT coalesce(sum(stage = 'waiting'), 0) AS waiting, coalesce(sum(stage = 'analysing'), 0) AS reading,
-					coalesce(sum(stage = 'receiving'), 0) AS receiving, coalesce(sum(stage = 'unpacking'), 0) AS unpacking
-				FROM import WHERE stage IN ('waiting', 'analysing', 'receiving', 'unpacking')`
+					coalesce(sum(stage = 'receiving' AND NOT EXISTS (
+						SELECT 1 FROM upload u WHERE u.import_id = i.id AND u.sha256 IS NULL AND u.touched_ms < ?
+					)), 0) AS receiving,
+					coalesce(sum(stage = 'unpacking'), 0) AS unpacking
+				FROM import i WHERE stage IN ('waiting', 'analysing', 'receiving', 'unpacking')`
 			)
-			.get()!,
+			.get(now - BROKE_OFF_AFTER_MS)!,
 		lately: ledger.database
 			.prepare<[number], ImportOverview['lately']>(
 				`SELECT coalesce(sum(stage = 'done'), 0) AS rides,

@@ -119,10 +119,13 @@ export class BulkSend {
 		for (let i = this.#files.length - 1; i >= 0; i--)
 			if (isOpen(this.#files[i].stage)) this.#files.splice(i, 1);
 		this.#changed();
-		for (const { uploadId } of begun)
-			await this.options
-				.fetch(`/uploads/${encodeURIComponent(uploadId!)}`, { method: 'DELETE' })
-				.catch(() => undefined);
+		for (const { uploadId } of begun) await this.#takeBack(uploadId!);
+	}
+
+	async #takeBack(uploadId: string): Promise<void> {
+		await this.options
+			.fetch(`/uploads/${encodeURIComponent(uploadId)}`, { method: 'DELETE' })
+			.catch(() => undefined);
 	}
 
 	/** Files that broke off wait again: one, or all of them. */
@@ -236,7 +239,11 @@ export class BulkSend {
 				signal,
 				hints: one.hints,
 				uploadId: one.uploadId,
-				onAnnounced: (uploadId) => (one.uploadId = uploadId),
+				onAnnounced: (uploadId) => {
+					one.uploadId = uploadId;
+					// the file was given up while the server answered
+					if (signal.aborted && !this.#files.includes(one)) void this.#takeBack(uploadId);
+				},
 				onProgress: ({ sentBytes }) => {
 					if (countedBytes !== null) this.#speed.add(Math.max(0, sentBytes - countedBytes));
 					countedBytes = sentBytes;
