@@ -7,6 +7,7 @@ import { spansBetween } from '$lib/charts/spansBetween';
 import { spansPath } from '$lib/charts/spansPath';
 import { stepGrid } from '$lib/charts/stepGrid';
 import { stepGridWords } from '$lib/charts/stepGridWords';
+import { createFormats } from '$lib/ui/formats';
 import { stepLine } from '$lib/charts/stepLine';
 import { timeTicks } from '$lib/charts/timeTicks';
 
@@ -163,9 +164,9 @@ it('gearRays leave out a label that would run into the one before', () => {
 });
 
 it('stepGridWords says what lies between two lines of the grid, and where steps are not known', () => {
-	const formats = { figure: (value: number) => value.toFixed(1) };
-	expect(stepGridWords(1, 15, formats)).toBe(' (grid: one engagement step, 15.0°)');
-	expect(stepGridWords(5, 15, formats)).toBe(' (grid: every 5 engagement steps of 15.0°)');
+	const formats = createFormats('en-GB', 'UTC');
+	expect(stepGridWords(1, 15, formats)).toBe(' (grid: one engagement step, 15°)');
+	expect(stepGridWords(5, 15, formats)).toBe(' (grid: every 5 engagement steps of 15°)');
 	expect(stepGridWords(null, null, formats)).toContain('does not say');
 	expect(stepGridWords(null, undefined, formats)).toBe('');
 });

@@ -166,7 +166,7 @@ describe('wearWords', () => {
 
 	it('says wear per 1000 km, the distance of the limit with its limits, and how far it is from now', () => {
 		expect(said({})).toMatch(
-			/^It changes by -0\.50 mm per 1000 km \(95.% limits -0\.62 to -0\.38\), by a straight line through 5 inspections/
+			/^It changes by −0\.50 mm per 1000 km \(95.% limits −0\.62 to −0\.38\), by a straight line through 5 inspections/
 		);
 		expect(said({})).toContain('at 600 km, 550 km to 700 km (95 %); 200 km from now.');
 	});

@@ -143,8 +143,9 @@ describe('rideSummary', () => {
 
 	it('counts what stands, and names what lies apart', () => {
 		const confirmed = event({ verdict: { verdict: 'confirmed' } });
-		expect(summary([event()])).toContain('1 slip of the reference size or more was found');
-		expect(summary([confirmed, event()])).toContain('2 slips of the reference size or more were found');
+		expect(summary([event()])).toContain('1 event of the reference size or more was found');
+		expect(summary([confirmed, event()])).toContain('2 events of the reference size or more were found');
+		expect(summary([confirmed, confirmed])).toContain('2 slips of the reference size or more were found');
 		expect(summary([confirmed, event()])).toContain('1 confirmed, 1 not reviewed yet');
 		expect(summary([event({ observed: false })])).toContain('One further event is smaller');
 	});

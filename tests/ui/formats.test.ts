@@ -59,7 +59,7 @@ describe('createFormats', () => {
 
 	it('writes no minus before nothing', () => {
 		expect([english.number(-0), english.number(-0.4), english.number(-0.04, 1)]).toEqual(['0', '0', '0.0']);
-		expect(english.number(-0.6)).toBe('-1');
+		expect(english.number(-0.6)).toBe('−1');
 	});
 
 	it('writes instants in the zone of the workshop, and rides in the local time they recorded', () => {

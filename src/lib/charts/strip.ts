@@ -6,6 +6,8 @@ import type { StripPlaces } from './stripPlaces';
 export interface ChartFormats {
 	readonly number: (value: number, decimals?: number) => string;
 	readonly figure: (value: number) => string;
+	/** what somebody set, with its own decimals */
+	readonly set: (value: number, most?: number) => string;
 	readonly clock: (seconds: number, tenths?: boolean) => string;
 }
 

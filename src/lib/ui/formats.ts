@@ -48,10 +48,10 @@ export function createFormats(locale: string, zone: string): Formats {
 	const decimals = (value: number, digits: number) =>
 		Number.isFinite(value)
 			? // what rounds to nothing has no sign
-				numberFormat(known, digits, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
+				minus(numberFormat(known, digits, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value))
 			: 'not known';
 	const set = (value: number, most = 6) =>
-		Number.isFinite(value) ? numberFormat(known, 0, most).format(value + 0) : 'not known';
+		Number.isFinite(value) ? minus(numberFormat(known, 0, most).format(value + 0)) : 'not known';
 	const kmDecimals = (metres: number) => (metres !== 0 && Math.abs(metres) < 99_950 ? 1 : 0);
 	const kmNumber = (metres: number) => decimals(metres / 1000, kmDecimals(metres));
 	const dateTimeIn = (instant: string | number, where: string) =>
@@ -79,6 +79,11 @@ export function createFormats(locale: string, zone: string): Formats {
 		bytes: (count) =>
 			count < 950_000 ? `${decimals(count / 1000, 0)}\u00a0kB` : `${decimals(count / 1e6, 1)}\u00a0MB`
 	};
+}
+
+/** One sign for "less than nothing", as wide as a plus: some languages' own formats write a hyphen. */
+function minus(text: string): string {
+	return text.replace('-', '−');
 }
 
 const LEAST_FIGURE = 1e-6;

@@ -98,24 +98,37 @@ function nextPiece(bytes: number, tookMs: number): number {
 }
 
 async function announce(file: File, options: SendOptions): Promise<{ id: string; offset: number }> {
-	const signal = options.signal && abortedLater(options.signal, HEARD_TO_ITS_END_MS);
-	const created = await attempt(options, async () =>
-		answered(
-			await options.fetch('/uploads', {
-				method: 'POST',
-				headers: { 'content-type': 'application/json' },
-				body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
-				signal
-			})
-		)
-	);
-	return { id: String(created.id), offset: typeof created.offset === 'number' ? created.offset : 0 };
+	const later = abortedLater(options.signal, HEARD_TO_ITS_END_MS);
+	try {
+		const created = await attempt(options, async () =>
+			answered(
+				await options.fetch('/uploads', {
+					method: 'POST',
+					headers: { 'content-type': 'application/json' },
+					body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
+					signal: later.signal
+				})
+			)
+		);
+		return { id: String(created.id), offset: typeof created.offset === 'number' ? created.offset : 0 };
+	} finally {
+		later.forget();
+	}
 }
 
-function abortedLater(signal: AbortSignal, ms: number): AbortSignal {
-	const later = new AbortController();
-	signal.addEventListener('abort', () => setTimeout(() => later.abort(), ms), { once: true });
-	return later.signal;
+/** A signal that follows another one by so much, until it is forgotten. */
+function abortedLater(first: AbortSignal | undefined, ms: number) {
+	const controller = new AbortController();
+	let timer: ReturnType<typeof setTimeout> | undefined;
+	const begin = () => (timer = setTimeout(() => controller.abort(), ms));
+	first?.addEventListener('abort', begin, { once: true });
+	return {
+		signal: controller.signal,
+		forget() {
+			first?.removeEventListener('abort', begin);
+			clearTimeout(timer);
+		}
+	};
 }
 
 /** Where an upload that was begun before stands; null when there is none or the server gave it up. */

@@ -56,7 +56,7 @@ describe("a rider's own rides", () => {
 		const [ro] = riders(test);
 		const id = await addRide(test, { events: [slipAt(100)] }, { riderId: ro.personId, wheelId });
 		const ride = ownRide(test.ledger, ro.personId, id)!;
-		expect(ride.summary).toMatch(/1 slip of the reference size or more was found on the 67 % of this ride/);
+		expect(ride.summary).toMatch(/1 event of the reference size or more was found on the 67 % of this ride/);
 		expect(ride.events).toMatchObject([{ startS: 100, verdict: null }]);
 		expect(JSON.stringify(ride)).not.toMatch(/Wheel A|Old|as it came|strength|gear|torque/i);
 	});

@@ -84,7 +84,7 @@ async function cleanOne(ledger: Ledger, sha256: string): Promise<'cleaned' | 'le
 		)
 		.immediate();
 	faultPoint('picture-recorded');
-	await dropReplaced(ledger);
+	await dropUnneeded(ledger, sha256);
 	faultPoint('picture-gone');
 	return renamed ? 'cleaned' : 'clean already';
 }
@@ -131,22 +131,27 @@ function rename(ledger: Ledger, before: Stored, after: Stored): boolean {
 	return true;
 }
 
-/** Removes files whose pictures the trail says were cleaned and that no row needs any more. */
+/** Files whose pictures the trail says were cleaned and that no row needs any more: a call before was killed. */
 async function dropReplaced(ledger: Ledger): Promise<void> {
 	const replaced = ledger.database
 		.prepare<[string], string>(
-			`SELECT DISTINCT json_extract(t.detail, '$.sha256.before') AS sha256 FROM trail t WHERE t.action = ?
-				AND NOT EXISTS (SELECT 1 FROM source s WHERE s.sha256 = json_extract(t.detail, '$.sha256.before'))
-				AND NOT EXISTS (SELECT 1 FROM upload u WHERE u.sha256 = json_extract(t.detail, '$.sha256.before'))`
+			`SELECT DISTINCT json_extract(detail, '$.sha256.before') FROM trail WHERE action = ?`
 		)
 		.pluck()
 		.all(ACTION);
-	for (const sha256 of replaced) {
-		const path = sourcePath(ledger.folder, sha256);
-		if (!existsSync(path)) continue;
-		rmSync(path);
-		await syncFolderBeside(dirname(path));
-	}
+	for (const sha256 of replaced) await dropUnneeded(ledger, sha256);
+}
+
+async function dropUnneeded(ledger: Ledger, sha256: string): Promise<void> {
+	const needed = ledger.database
+		.prepare<[object]>(
+			'SELECT 1 FROM source WHERE sha256 = @sha256 UNION ALL SELECT 1 FROM upload WHERE sha256 = @sha256'
+		)
+		.get({ sha256 });
+	const path = sourcePath(ledger.folder, sha256);
+	if (needed || !existsSync(path)) return;
+	rmSync(path);
+	await syncFolderBeside(dirname(path));
 }
 
 async function* once(bytes: Uint8Array) {

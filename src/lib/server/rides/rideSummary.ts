@@ -23,7 +23,9 @@ export function rideSummary(ride: Summarised): string {
 		return `No slip of the reference size was found ${where}${rejected}.${further}`;
 	}
 	const confirmed = standing.filter(({ verdict }) => verdict !== null).length;
-	const slips = standing.length === 1 ? 'slip' : 'slips';
+	// only what somebody confirmed is called a slip
+	const noun = confirmed === standing.length ? 'slip' : 'event';
+	const slips = standing.length === 1 ? noun : `${noun}s`;
 	const were = standing.length === 1 ? 'was' : 'were';
 	return `${standing.length} ${slips} of the reference size or more ${were} found ${where}; ${reviewed(standing.length, confirmed)}.${further}`;
 }

@@ -41,8 +41,7 @@ export function stackRows(stack: StackView, formats: Formats): StackRow[] {
 }
 
 function range({ lowestMm, highestMm }: Range, formats: Formats): string {
-	const lowest = formats.number(lowestMm, 2).replace('-', '−');
-	return `${lowest} to ${mm(highestMm, formats).replace('-', '−')}`;
+	return `${formats.number(lowestMm, 2)} to ${mm(highestMm, formats)}`;
 }
 
 function orNot(value: number | null, formats: Formats): string {
