@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { READ_LIMITS } from '$lib/ride/limits';
 import { AnalysisChild } from '$lib/server/queue/analysisChild';
+import { STANDS_BACK } from '$lib/server/queue/standBack';
 
 const folder = mkdtempSync(join(tmpdir(), 'slip-ledger-child-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -25,11 +26,11 @@ const TELLS_PRIORITY = `
 `;
 
 describe('AnalysisChild', () => {
-	it('has the priority of the server, or stands back behind all others', async () => {
+	it('stands back behind the server, and the spare one further', async () => {
 		const entry = join(folder, 'priority.mjs');
 		writeFileSync(entry, TELLS_PRIORITY);
-		const priorityOf = async (standsBack: boolean) => {
-			const child = new AnalysisChild(entry, undefined, standsBack);
+		const priorityOf = async (standsBackBy?: number) => {
+			const child = new AnalysisChild(entry, undefined, standsBackBy);
 			const outcome = await child.analyse({
 				path: 'a.fit',
 				fileName: 'a.fit',
@@ -40,8 +41,9 @@ describe('AnalysisChild', () => {
 			child.stop();
 			return Number(outcome.kind === 'refused' && outcome.refusal.code);
 		};
-		expect(await priorityOf(false)).toBe(getPriority());
-		expect(await priorityOf(true)).toBeGreaterThan(getPriority());
+		const first = await priorityOf();
+		expect(first).toBeGreaterThan(getPriority());
+		expect(await priorityOf(STANDS_BACK.far)).toBeGreaterThan(first);
 	});
 
 	it('takes a fresh process after one that can no longer be reached, so that one loss costs one attempt', async () => {

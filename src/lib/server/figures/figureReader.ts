@@ -1,5 +1,6 @@
 import { fork, type ChildProcess } from 'node:child_process';
 import { log } from '../log/log';
+import { standBack, STANDS_BACK } from '../queue/standBack';
 import { LedgerRefusal, type LedgerRefusalCode } from '../refusal';
 import type { ComputedFigures, FigureAnswer, FigureRequest } from './figureMessages';
 
@@ -71,6 +72,8 @@ export class FigureReader {
 			execArgv: [`--max-old-space-size=${HEAP_MB}`, ...SPARE_MEMORY],
 			stdio: ['ignore', 'ignore', 'pipe', 'ipc']
 		});
+		// computed beside what people wait for, and shown when it is there
+		standBack(child.pid, STANDS_BACK.little);
 		child.stderr?.on('data', (piece: Buffer) => log.warn('child said something', { bytes: piece.length }));
 		const ended = (why: string) => this.#child === child && this.#broke(new Error(why));
 		child.on('message', (answer: FigureAnswer) => this.#child === child && this.#answered(answer));

@@ -11,7 +11,7 @@ import { programLimits } from '../ledger/programLimits';
 import { log } from '../log/log';
 import { processorMs } from './processorMs';
 import { residentBytes } from './residentBytes';
-import { standBack } from './standBack';
+import { standBack, STANDS_BACK } from './standBack';
 import { tookTooLong } from './tookTooLong';
 
 export interface ChildLimits {
@@ -58,8 +58,8 @@ export class AnalysisChild {
 	constructor(
 		private readonly entry: string,
 		private readonly limits: ChildLimits = childLimits(),
-		/** whether it works only with what everybody else leaves of the processors */
-		private readonly standsBack = false
+		/** how far it stands back behind the server, which has people waiting */
+		private readonly standsBackBy: number = STANDS_BACK.little
 	) {}
 
 	analyse(file: FileToRead): Promise<ChildOutcome<Analysed>> {
@@ -94,7 +94,7 @@ export class AnalysisChild {
 			execArgv: [`--max-old-space-size=${heapMegabytes}`],
 			stdio: ['ignore', 'ignore', 'pipe', 'ipc']
 		});
-		if (this.standsBack) standBack(child.pid);
+		standBack(child.pid, this.standsBackBy);
 		// what a child prints may quote the file it reads: the log learns how much it was
 		child.stderr?.on('data', (piece: Buffer) => log.warn('child said something', { bytes: piece.length }));
 		return child;

@@ -33,6 +33,7 @@ import { giveLeaseBack, HEARTBEAT_EVERY_MS, keepLease, newHolder, takeLease } fr
 import { logOutcome } from './logOutcome';
 import { readHints } from './rideHints';
 import { saveImport } from './saveImport';
+import { STANDS_BACK } from './standBack';
 import { WaitingWork, type Task } from './waitingWork';
 
 export interface RunnerOptions {
@@ -85,12 +86,12 @@ export class ImportRunner {
 	) {
 		const entry = options.entry ?? analyseFileEntry();
 		const limits = options.limits ?? childLimits();
-		const newChild = (standsBack: boolean) => new AnalysisChild(entry, limits, standsBack);
+		const newChild = (standsBackBy: number) => new AnalysisChild(entry, limits, standsBackBy);
 		const count = options.children ?? Math.max(1, cpus().length - 1);
 		const spare = options.children === undefined && cpus().length > 1 ? 1 : 0;
 		this.#children = [
-			...Array.from({ length: count }, () => newChild(false)),
-			...Array.from({ length: spare }, () => newChild(true))
+			...Array.from({ length: count }, () => newChild(STANDS_BACK.little)),
+			...Array.from({ length: spare }, () => newChild(STANDS_BACK.far))
 		];
 		this.#unpacker = new ArchiveUnpacker(
 			this.ledger,

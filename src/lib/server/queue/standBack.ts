@@ -1,13 +1,16 @@
 import { setPriority } from 'node:os';
 
-/** of -20 to 19: at 10 a process gets about a tenth of a processor that somebody else wants too (sched(7)) */
-const STANDS_BACK = 10;
+/**
+ * How far a process stands back, of -20 to 19. Beside one that does not, which wants all of a processor, it gets about a
+ * quarter or a tenth of it (sched(7)); where nobody else wants it, all.
+ */
+export const STANDS_BACK = { little: 5, far: 10 } as const;
 
-/** Lets a process work only with what the server, its other children and other programs leave of the processors. */
-export function standBack(pid: number | undefined): void {
+/** Lets a process work only with what the server and other programs leave of the processors. */
+export function standBack(pid: number | undefined, by: number): void {
 	if (pid === undefined) return;
 	try {
-		setPriority(pid, STANDS_BACK);
+		setPriority(pid, by);
 	} catch {
 		// it has ended already, or the system does not let us: then it works as everybody does
 	}
