@@ -29,7 +29,7 @@ export function quantile(values: ArrayLike<number>, share: number): number {
  * @returns NaN when nothing is left
  * @example medianBetween([9, 3, 1, NaN, 2], 1, 5) // 2
  */
-export function medianBetween(values: Float64Array, from: number, end: number): number {
+export function medianBetween(values: Float64Array | Float32Array, from: number, end: number): number {
 	const first = Math.max(0, from);
 	const last = Math.min(values.length, end);
 	return last - first > FEW ? median(values.subarray(first, last)) : quantileOfFew(values, first, last, 0.5);

@@ -1,7 +1,10 @@
 import type { FeatureColumns } from './model/featureColumns';
+import net from './model/net.json';
+import { netReader, unpackNets, type NetModel } from './model/netModel';
 import scorer from './model/scorer.json';
 import { treeLogOdds, type TreeModel } from './model/treeModel';
 import { treesMayReach } from './model/treesMayReach';
+import type { SlipWindow } from './slipWindow';
 
 /**
  * How clearly a candidate speaks for a slip: log odds of the learned trees (tests/bench/training).
@@ -21,4 +24,17 @@ export function scoreCandidate(features: ArrayLike<number>): number {
  */
 export function mayScore(known: FeatureColumns, logOdds: number): number[] {
 	return treesMayReach(scorer as TreeModel, known, logOdds);
+}
+
+let reader: ReturnType<typeof netReader> | undefined;
+
+/**
+ * How clearly the seconds around a candidate speak for a slip: mean log odds of the learned nets (tests/bench/training).
+ *
+ * @param window seconds around the candidate as they were recorded
+ * @returns log odds at the prevalence of the training set, not the chance that it is a slip
+ */
+export function scoreWindow(window: SlipWindow): number {
+	reader ??= netReader(unpackNets(net as NetModel));
+	return reader(window);
 }

@@ -1,11 +1,16 @@
 import { placeCandidate, QUICK_FEATURES, quickFeatures, type Placed } from './candidateFeatures';
 import { explanationFeatures } from './gearFeatures';
 import { FeatureColumns } from './model/featureColumns';
+import { joinedLogOdds, leastOfTrees } from './model/joinedLogOdds';
 import { LEAST_LOG_ODDS, LEAST_REPORTED_DEG, SAME_SLIP_S } from './reportLimits';
 import { reportSizeDeg } from './reportSizeDeg';
 import type { RideContext } from './rideContext';
-import { mayScore, scoreCandidate } from './scoreCandidate';
+import { mayScore, scoreCandidate, scoreWindow } from './scoreCandidate';
+import { slipWindow } from './slipWindow';
 import { stateFeatures } from './stateFeatures';
+
+/** With less than this of the trees no net lifts a candidate over the limit. */
+const LEAST_OF_TREES = leastOfTrees(LEAST_LOG_ODDS);
 
 export interface Taken {
 	readonly placed: Placed;
@@ -20,11 +25,13 @@ export interface Taken {
  */
 export function takeEvents(context: RideContext): Taken[] {
 	const strong: Taken[] = [];
-	for (const { placed, features } of worthAsking(context)) {
+	for (const { placed, sizeDeg, features } of worthAsking(context)) {
 		explanationFeatures(context, placed, features);
-		if (scoreCandidate(features) < LEAST_LOG_ODDS) continue;
+		if (scoreCandidate(features) < LEAST_OF_TREES) continue;
 		stateFeatures(context, placed, features);
-		const logOdds = scoreCandidate(features);
+		const trees = scoreCandidate(features);
+		if (trees < LEAST_OF_TREES) continue;
+		const logOdds = joinedLogOdds(trees, scoreWindow(slipWindow(context, placed, sizeDeg)));
 		if (logOdds >= LEAST_LOG_ODDS) strong.push({ placed, logOdds });
 	}
 	strong.sort((a, b) => b.logOdds - a.logOdds);
@@ -38,6 +45,7 @@ export function takeEvents(context: RideContext): Taken[] {
 /** A candidate and the first numbers of its features. */
 interface Asked {
 	readonly placed: Placed;
+	readonly sizeDeg: number;
 	readonly features: number[];
 }
 
@@ -47,9 +55,12 @@ interface Asked {
  */
 function worthAsking(context: RideContext): Asked[] {
 	const large = context.candidates
-		.map((candidate) => placeCandidate(context, candidate))
-		.filter((placed) => reportSizeDeg(context, placed) >= LEAST_REPORTED_DEG);
+		.map((candidate) => {
+			const placed = placeCandidate(context, candidate);
+			return { placed, sizeDeg: reportSizeDeg(context, placed) };
+		})
+		.filter(({ sizeDeg }) => sizeDeg >= LEAST_REPORTED_DEG);
 	const known = new FeatureColumns(QUICK_FEATURES, large.length);
-	for (const placed of large) known.add(quickFeatures(context, placed));
-	return mayScore(known, LEAST_LOG_ODDS).map((i) => ({ placed: large[i], features: known.row(i) }));
+	for (const { placed } of large) known.add(quickFeatures(context, placed));
+	return mayScore(known, LEAST_OF_TREES).map((i) => ({ ...large[i], features: known.row(i) }));
 }

@@ -6,6 +6,7 @@ import { reportSizeDeg } from '../../../src/lib/slip/reportSizeDeg';
 import { rideContext } from '../../../src/lib/slip/rideContext';
 import { observationRows, type ObservationRows } from './observationRows';
 import type { LabelledRide, TrueEvent } from './labelledRides';
+import { slipWindow } from '../../../src/lib/slip/slipWindow';
 
 /** All candidates of one ride with what they were. */
 export interface GatheredRide {
@@ -14,6 +15,8 @@ export interface GatheredRide {
 	readonly km: number;
 	readonly events: readonly TrueEvent[];
 	readonly rows: Float64Array[];
+	/** seconds around each candidate for a net (SlipWindow.flat) */
+	readonly windows: Float32Array[];
 	/** first second of each candidate */
 	readonly startS: number[];
 	readonly overrunDeg: number[];
@@ -52,6 +55,7 @@ export function gather(
 		km: labelled.km,
 		events,
 		rows: [],
+		windows: [],
 		startS: [],
 		overrunDeg: [],
 		sizeDeg: [],
@@ -78,6 +82,7 @@ export function gather(
 	return {
 		...out,
 		rows: chosen(all).map((placed) => candidateFeatures(context, placed)),
+		windows: chosen(all).map((placed) => slipWindow(context, placed, reportSizeDeg(context, placed)).flat),
 		startS: chosen(out.startS),
 		overrunDeg: chosen(out.overrunDeg),
 		sizeDeg: chosen(out.sizeDeg),

@@ -55,6 +55,8 @@ const LEAST_TAUGHT_DEG = 38;
 export interface ScorerOptions {
 	/** sets of trees grown with seeds of their own; the scorer is their mean, which scatters less */
 	readonly sets: number;
+	/** nets whose mean stands beside the trees */
+	readonly nets: number;
 	/** trees a set */
 	readonly trees: number;
 	readonly depth: number;

@@ -1,5 +1,5 @@
 /**
- * Learns the scorer of candidates and the probability of finding a slip, and writes both to src/lib/slip/model.
+ * Learns the scorer of candidates (trees and nets) and the probability of finding a slip, and writes them to src/lib/slip/model.
  *
  *   npx tsx tests/bench/training/train.ts            judge by rides left out, then learn from everything and write
  *   npx tsx tests/bench/training/train.ts --judge    judge only
@@ -13,42 +13,26 @@
  * is seeded: the same data give the same models.
  */
 import { writeFileSync } from 'node:fs';
+import { joinedLogOdds } from '../../../src/lib/slip/model/joinedLogOdds';
+import { netReader, packNets } from '../../../src/lib/slip/model/netModel';
 import { treeLogOdds } from '../../../src/lib/slip/model/treeModel';
 import { LEAST_LOG_ODDS } from '../../../src/lib/slip/reportLimits';
+import { emptyWindow } from '../../../src/lib/slip/slipWindow';
 import { causeTable } from './causeTable';
 import { calibrateStrength, SLIPS_PER_THOUSAND_KM, type Reported } from './calibrateStrength';
 import { keepStrongest } from './keepStrongest';
 import { chooseLimit, judgeObserved, promiseTable, type JudgedTrial } from './judgeObserved';
+import { FOLDS, leftOutIn } from './folds';
+import { learnNets } from './learnNets';
 import { learnObserved } from './learnObserved';
 import { learnScorer } from './learnScorer';
 import { FALSE_RATES, meanRecall } from './meanRecall';
 import { addRide, emptyScore } from './scoreEvents';
 import { keepScores } from './keepScores';
 import { keptRows } from './keptRows';
+import { OPTIONS, PLAN } from './plan';
 import { trainingRides, type TrainingPart } from './trainingRides';
 
-const number = (name: string, otherwise: number) => Number(process.env[name] ?? otherwise);
-const PLAN = {
-	slipCopies: number('SLIP_COPIES', 12),
-	artefactCopies: number('ARTEFACT_COPIES', 3),
-	generated: number('GENERATED', 100),
-	firstSeed: 1000,
-	probeCopies: number('PROBES', 3),
-	generatedProbes: number('GENERATED_PROBES', 80),
-	firstProbeSeed: 9000
-};
-const OPTIONS = {
-	sets: number('SETS', 3),
-	trees: number('TREES', 150),
-	depth: number('DEPTH', 5),
-	learningRate: number('RATE', 0.12),
-	seed: number('SEED', 7),
-	realWeight: number('REAL_WEIGHT', 6),
-	largeWeight: number('LARGE_WEIGHT', 2),
-	generatedWeight: number('GENERATED_WEIGHT', 0.8),
-	simulatedWeight: number('SIMULATED_WEIGHT', 2),
-	lookAlikeWeight: number('LOOKALIKE_WEIGHT', 0.3)
-};
 const CAUSE_WORDS = [
 	'### Slips of 60 crank degrees and more that were missed, and false alarms on rides without slip, by cause',
 	'',
@@ -67,15 +51,6 @@ const PROMISE_WORDS = [
 const GENERATED_TRIAL_WEIGHT = 0.15;
 /** Strength is calibrated on more than what is reported: below the limit there are more false alarms to learn from. */
 const CALIBRATED_FROM = 1;
-
-/** Rides that are left out together: a device or a rider must not be in both. */
-const FOLDS = [
-	['real/r01', 'simulated/a01', 'simulated/a04', 'simulated/a08'],
-	['real/r06', 'real/r07', 'simulated/a02', 'simulated/a05', 'simulated/a12'],
-	['real/r08', 'real/r12', 'simulated/a03', 'simulated/a06', 'simulated/a10'],
-	['real/r09', 'simulated/a07', 'simulated/a09', 'simulated/a11'],
-	['real/r10', 'real/r11']
-];
 
 interface Scored {
 	readonly part: TrainingPart;
@@ -109,10 +84,9 @@ async function main() {
 	console.log(figures.join('\n'));
 	if (process.argv.includes('--judge')) return;
 	writeFileSync(new URL('./left-out-figures.md', import.meta.url).pathname, `${figures.join('\n')}\n`);
-	const scorer = learnScorer(
-		parts.filter((part) => !part.probe),
-		OPTIONS
-	);
+	const taught = parts.filter((part) => !part.probe);
+	const scorer = learnScorer(taught, OPTIONS);
+	write('net', packNets(learnNets(taught, OPTIONS)));
 	write('scorer', { ...scorer, strength: calibrateStrength(reportedEvents(scored)) });
 	write('observed', learnObserved(trials, OBSERVED_TREES, OPTIONS.seed, observedFrom));
 }
@@ -129,20 +103,20 @@ function write(name: string, model: object) {
 	console.log(`wrote ${path}`);
 }
 
-/** Scores every ride as recorded, and every probe, by trees that never saw the ride or its device. */
+/** Scores every ride as recorded, and every probe, by trees and nets that never saw the ride or its device. */
 function scoreLeftOut(parts: readonly TrainingPart[]): Scored[] {
 	const scored: Scored[] = [];
 	FOLDS.forEach((groups, fold) => {
 		const started = performance.now();
-		const model = learnScorer(
-			parts.filter((part) => !part.probe && !groups.includes(part.group)),
-			OPTIONS
-		);
-		const generatedFold = (part: TrainingPart) => Number(part.group.split('/')[1]) % FOLDS.length;
+		const taught = parts.filter((part) => !part.probe && !groups.includes(part.group));
+		const model = learnScorer(taught, OPTIONS);
+		const readNets = netReader(learnNets(taught, OPTIONS));
 		for (const part of parts) {
-			const left = part.origin === 'generated' ? generatedFold(part) === fold : groups.includes(part.group);
-			if (!left || !(part.asRecorded || part.probe)) continue;
-			scored.push({ part, logOdds: part.rows.map((row) => treeLogOdds(model, row)), fold });
+			if (!leftOutIn(part, fold) || !(part.asRecorded || part.probe)) continue;
+			const logOdds = part.rows.map((row, i) =>
+				joinedLogOdds(treeLogOdds(model, row), readNets(emptyWindow(part.windows[i])))
+			);
+			scored.push({ part, logOdds, fold });
 		}
 		console.log(`${groups[0]} left out, ${((performance.now() - started) / 1000).toFixed(0)} s`);
 	});
