@@ -32,7 +32,12 @@ const LOOKS_AFTER = [0, 3];
  *
  * @returns parameters in the order of netLayout
  */
-export function learnNet(rows: NetRows, seed: number, say: (line: string) => void = () => {}): Float32Array {
+export function learnNet(
+	rows: NetRows,
+	seed: number,
+	say: (line: string) => void = () => {},
+	batchRows = BATCH
+): Float32Array {
 	const chance = random(seed);
 	const layout = netLayout(SLIP_NET);
 	const parameters = firstParameters(layout, chance);
@@ -55,10 +60,10 @@ export function learnNet(rows: NetRows, seed: number, say: (line: string) => voi
 		}
 		shuffle(order, chance);
 		let loss = 0;
-		for (let from = 0; from < order.length; from += BATCH) {
-			const batch = order.slice(from, from + BATCH);
+		for (let from = 0; from < order.length; from += batchRows) {
+			const batch = order.slice(from, from + batchRows);
 			const done = (epoch + from / order.length) / EPOCHS;
-			const warm = Math.min(1, (epoch * order.length + from) / (100 * BATCH));
+			const warm = Math.min(1, (epoch * order.length + from) / (100 * batchRows));
 			loss += learner(rows, batch, more, RATE * warm * 0.5 * (1 + Math.cos(Math.PI * done)) + 1e-5, asTold);
 		}
 		if (LOOKS_AFTER.includes(epoch)) {
