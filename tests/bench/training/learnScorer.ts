@@ -86,13 +86,17 @@ export function rowWeight(part: TrainingPart, i: number, options: ScorerOptions)
 	return part.origin === 'simulated' ? size * options.simulatedWeight : size;
 }
 
-/** Grows the trees that score candidates from the parts that are given. */
-export function learnScorer(parts: readonly TrainingPart[], options: ScorerOptions): TreeModel {
-	const rows: Float64Array[] = [];
+/** What is taught of the parts that are given, in their order: target 1 = slip, 0 = none. */
+export function taughtRows<Row>(
+	parts: readonly TrainingPart[],
+	rowsOf: (part: TrainingPart) => readonly Row[],
+	options: ScorerOptions
+): { rows: Row[]; target: number[]; weight: number[] } {
+	const rows: Row[] = [];
 	const target: number[] = [];
 	const weight: number[] = [];
 	for (const part of parts) {
-		part.rows.forEach((row, i) => {
+		rowsOf(part).forEach((row, i) => {
 			const own = rowWeight(part, i, options);
 			if (own === 0) return;
 			rows.push(row);
@@ -100,28 +104,31 @@ export function learnScorer(parts: readonly TrainingPart[], options: ScorerOptio
 			weight.push(own);
 		});
 	}
-	const sets = Array.from({ length: options.sets }, (_, k) =>
-		growTrees(
-			rows,
-			Float64Array.from(target),
-			Float64Array.from(weight),
-			{
-				...options,
-				leastHessian: 3,
-				shrinkage: 5,
-				rowShare: 0.12,
-				columnShare: 0.3,
-				monotone: MONOTONE,
-				names: FEATURE_NAMES
-			},
-			random(options.seed + k)
-		)
+	return { rows, target, weight };
+}
+
+/** Grows one set of the trees that score candidates, the number-th, from the parts that are given. */
+export function growSet(parts: readonly TrainingPart[], options: ScorerOptions, number: number): TreeModel {
+	const { rows, target, weight } = taughtRows(parts, (part) => part.rows, options);
+	return growTrees(
+		rows,
+		Float64Array.from(target),
+		Float64Array.from(weight),
+		{
+			...options,
+			leastHessian: 3,
+			shrinkage: 5,
+			rowShare: 0.12,
+			columnShare: 0.3,
+			monotone: MONOTONE,
+			names: FEATURE_NAMES
+		},
+		random(options.seed + number)
 	);
-	return meanOf(sets);
 }
 
 /** One model that gives the mean of several: leaves and bias divided by their number. */
-function meanOf(models: readonly TreeModel[]): TreeModel {
+export function meanOfSets(models: readonly TreeModel[]): TreeModel {
 	const share = (value: number) => Number((value / models.length).toPrecision(4));
 	return {
 		names: models[0].names,

@@ -5,6 +5,7 @@
  *   npx tsx tests/bench/training/train.ts --judge    judge only
  *   ... --rows FILE     keeps what was gathered of all rides there, and reads it where the file is there already: for
  *                       trainings that change no feature and no ride
+ *   ... --kept FOLDER   keeps each set of trees and each net there, and goes on from what lies there already
  *   ... --scores FILE   also keeps what each ride's candidates got, so that misses can be looked at without training
  *
  * Data: ../shared/labelled-rides (real and simulated, where present), slips and look-alikes put into their healthy
@@ -12,20 +13,20 @@
  * learned from slips put in with other seeds and found by detectors that had not seen the ride. Every random choice
  * is seeded: the same data give the same models.
  */
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { joinedLogOdds } from '../../../src/lib/slip/model/joinedLogOdds';
-import { netReader, packNets } from '../../../src/lib/slip/model/netModel';
-import { treeLogOdds } from '../../../src/lib/slip/model/treeModel';
+import { packNets } from '../../../src/lib/slip/model/netModel';
 import { LEAST_LOG_ODDS } from '../../../src/lib/slip/reportLimits';
-import { emptyWindow } from '../../../src/lib/slip/slipWindow';
 import { causeTable } from './causeTable';
 import { calibrateStrength, SLIPS_PER_THOUSAND_KM, type Reported } from './calibrateStrength';
 import { keepStrongest } from './keepStrongest';
 import { chooseLimit, judgeObserved, promiseTable, type JudgedTrial } from './judgeObserved';
 import { FOLDS, leftOutIn } from './folds';
-import { learnNets } from './learnNets';
+import { learnApart, type LearnedFold, type LearnedOne } from './learnApart';
 import { learnObserved } from './learnObserved';
-import { learnScorer } from './learnScorer';
+import { meanOfSets } from './learnScorer';
 import { FALSE_RATES, meanRecall } from './meanRecall';
 import { addRide, emptyScore } from './scoreEvents';
 import { keepScores } from './keepScores';
@@ -59,9 +60,15 @@ interface Scored {
 }
 
 async function main() {
-	const parts = await keptRows(argument('--rows'), () => trainingRides(PLAN));
+	const judgeOnly = process.argv.includes('--judge');
+	const scratch = mkdtempSync(join(tmpdir(), 'slip-ledger-training-'));
+	const rows = argument('--rows') ?? join(scratch, 'rows');
+	const kept = argument('--kept') ?? join(scratch, 'kept');
+	mkdirSync(kept, { recursive: true });
+	const parts = await keptRows(rows, () => trainingRides(PLAN));
 	console.log(`${parts.length} rides, ${parts.reduce((sum, part) => sum + part.rows.length, 0)} candidates`);
-	const scored = scoreLeftOut(parts);
+	const learned = await learnApart(rows, kept, !judgeOnly);
+	const scored = scoreLeftOut(parts, learned);
 	const trials = scored.flatMap(trialsOf);
 	const labelled = scored.filter(({ part }) => part.asRecorded);
 	const promises = judgeObserved(trials, labelled, OBSERVED_TREES, OPTIONS.seed);
@@ -82,11 +89,12 @@ async function main() {
 	const keepIn = argument('--scores');
 	if (keepIn) keepScores(keepIn, labelled);
 	console.log(figures.join('\n'));
-	if (process.argv.includes('--judge')) return;
+	rmSync(scratch, { recursive: true });
+	if (judgeOnly) return;
 	writeFileSync(new URL('./left-out-figures.md', import.meta.url).pathname, `${figures.join('\n')}\n`);
-	const taught = parts.filter((part) => !part.probe);
-	const scorer = learnScorer(taught, OPTIONS);
-	write('net', packNets(learnNets(taught, OPTIONS)));
+	const { trees, nets } = learned[FOLDS.length];
+	write('net', packNets(nets.map(({ model }) => model)));
+	const scorer = meanOfSets(trees.map(({ model }) => model));
 	write('scorer', { ...scorer, strength: calibrateStrength(reportedEvents(scored)) });
 	write('observed', learnObserved(trials, OBSERVED_TREES, OPTIONS.seed, observedFrom));
 }
@@ -104,23 +112,18 @@ function write(name: string, model: object) {
 }
 
 /** Scores every ride as recorded, and every probe, by trees and nets that never saw the ride or its device. */
-function scoreLeftOut(parts: readonly TrainingPart[]): Scored[] {
-	const scored: Scored[] = [];
-	FOLDS.forEach((groups, fold) => {
-		const started = performance.now();
-		const taught = parts.filter((part) => !part.probe && !groups.includes(part.group));
-		const model = learnScorer(taught, OPTIONS);
-		const readNets = netReader(learnNets(taught, OPTIONS));
-		for (const part of parts) {
-			if (!leftOutIn(part, fold) || !(part.asRecorded || part.probe)) continue;
-			const logOdds = part.rows.map((row, i) =>
-				joinedLogOdds(treeLogOdds(model, row), readNets(emptyWindow(part.windows[i])))
-			);
-			scored.push({ part, logOdds, fold });
-		}
-		console.log(`${groups[0]} left out, ${((performance.now() - started) / 1000).toFixed(0)} s`);
+function scoreLeftOut(parts: readonly TrainingPart[], learned: readonly LearnedFold[]): Scored[] {
+	return FOLDS.flatMap((_, fold) => {
+		const judged = parts.filter((part) => leftOutIn(part, fold) && (part.asRecorded || part.probe));
+		const { trees, nets } = learned[fold];
+		const meanOf = (all: readonly LearnedOne<unknown>[], part: number, i: number) =>
+			all.reduce((sum, { logOdds }) => sum + logOdds[part][i], 0) / all.length;
+		return judged.map((part, at) => ({
+			part,
+			logOdds: part.rows.map((_, i) => joinedLogOdds(meanOf(trees, at, i), meanOf(nets, at, i))),
+			fold
+		}));
 	});
-	return scored;
 }
 
 /** Each slip that could show as a trial: was it found at the limit that the tool uses? */
