@@ -1,10 +1,14 @@
 import type { FeatureColumns } from './model/featureColumns';
+import { ASKED_FROM, firstSetOf, type ScorerModel } from './model/firstSet';
 import net from './model/net.json';
 import { netReader, unpackNets, type NetModel } from './model/netModel';
 import scorer from './model/scorer.json';
 import { treeLogOdds, type TreeModel } from './model/treeModel';
 import { treesMayReach } from './model/treesMayReach';
 import type { SlipWindow } from './slipWindow';
+
+const SCORER = scorer as ScorerModel;
+let firstSet: TreeModel | undefined;
 
 /**
  * How clearly a candidate speaks for a slip: log odds of the learned trees (tests/bench/training).
@@ -13,7 +17,13 @@ import type { SlipWindow } from './slipWindow';
  * @returns log odds at the prevalence of the training set, not the chance that it is a slip
  */
 export function scoreCandidate(features: ArrayLike<number>): number {
-	return treeLogOdds(scorer as TreeModel, features);
+	return treeLogOdds(SCORER, features);
+}
+
+/** Whether the first set of trees leaves it open that a candidate is a slip; if not, nothing else is asked. */
+export function firstSetAsks(features: ArrayLike<number>): boolean {
+	firstSet ??= firstSetOf(SCORER);
+	return treeLogOdds(firstSet, features) >= ASKED_FROM;
 }
 
 /**
@@ -23,7 +33,9 @@ export function scoreCandidate(features: ArrayLike<number>): number {
  * @returns their numbers
  */
 export function mayScore(known: FeatureColumns, logOdds: number): number[] {
-	return treesMayReach(scorer as TreeModel, known, logOdds);
+	firstSet ??= firstSetOf(SCORER);
+	const asked = treesMayReach(firstSet, known, ASKED_FROM);
+	return treesMayReach(SCORER, known.some(asked), logOdds).map((i) => asked[i]);
 }
 
 let reader: ReturnType<typeof netReader> | undefined;

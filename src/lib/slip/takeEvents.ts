@@ -5,7 +5,7 @@ import { joinedLogOdds, leastOfTrees } from './model/joinedLogOdds';
 import { LEAST_LOG_ODDS, LEAST_REPORTED_DEG, SAME_SLIP_S } from './reportLimits';
 import { reportSizeDeg } from './reportSizeDeg';
 import type { RideContext } from './rideContext';
-import { mayScore, scoreCandidate, scoreWindow } from './scoreCandidate';
+import { firstSetAsks, mayScore, scoreCandidate, scoreWindow } from './scoreCandidate';
 import { slipWindow } from './slipWindow';
 import { stateFeatures } from './stateFeatures';
 
@@ -30,7 +30,7 @@ export function takeEvents(context: RideContext): Taken[] {
 		if (scoreCandidate(features) < LEAST_OF_TREES) continue;
 		stateFeatures(context, placed, features);
 		const trees = scoreCandidate(features);
-		if (trees < LEAST_OF_TREES) continue;
+		if (trees < LEAST_OF_TREES || !firstSetAsks(features)) continue;
 		const logOdds = joinedLogOdds(trees, scoreWindow(slipWindow(context, placed, sizeDeg)));
 		if (logOdds >= LEAST_LOG_ODDS) strong.push({ placed, logOdds });
 	}

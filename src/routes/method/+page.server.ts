@@ -1,7 +1,12 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
 import { DRIVE_STATES, EVENT_KINDS } from '$lib/slip/analysis';
+import { netLayout } from '$lib/slip/model/convNet';
+import { NET_SHARE } from '$lib/slip/model/joinedLogOdds';
+import net from '$lib/slip/model/net.json';
+import { SLIP_NET } from '$lib/slip/model/netModel';
 import observed from '$lib/slip/model/observed.json';
 import scorer from '$lib/slip/model/scorer.json';
+import { READ_S } from '$lib/slip/slipWindow';
 import { treeFacts } from '$lib/slip/model/treeFacts';
 import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { workedEvent } from '$lib/slip/workedEvent';
@@ -28,6 +33,12 @@ function make() {
 		slipsPerThousandKm: scorer.strength.slipsPerThousandKm,
 		strength: { intercept: scorer.strength.intercept, slope: scorer.strength.slope },
 		scorer: { ...scorerFacts, asked: scorerFacts.asked.slice(0, 15) },
+		nets: {
+			count: net.nets.length,
+			numbers: netLayout(SLIP_NET).length,
+			seconds: READ_S,
+			share: NET_SHARE
+		},
 		observedModel: {
 			...treeFacts(observed),
 			sizeSlope: observed.sizeSlope,

@@ -9,9 +9,9 @@ export const FOLDS: readonly (readonly string[])[] = [
 	['real/r10', 'real/r11']
 ];
 
-/** Whether a ride is judged by what was learned without this fold; generated rides by their number. */
+/** Whether a ride is judged by what was learned without this fold (there is none behind the last); generated rides by their number. */
 export function leftOutIn({ origin, group }: TrainingPart, fold: number): boolean {
 	return origin === 'generated'
 		? Number(group.split('/')[1]) % FOLDS.length === fold
-		: FOLDS[fold].includes(group);
+		: (FOLDS[fold] ?? []).includes(group);
 }

@@ -1,5 +1,6 @@
 import { random } from '../../../sample-rides/generator/random';
 import { FEATURE_NAMES } from '../../../src/lib/slip/candidateFeatures';
+import type { ScorerModel } from '../../../src/lib/slip/model/firstSet';
 import type { TreeModel } from '../../../src/lib/slip/model/treeModel';
 import { growTrees } from './growTrees';
 import type { TrainingPart } from './trainingRides';
@@ -128,10 +129,11 @@ export function growSet(parts: readonly TrainingPart[], options: ScorerOptions, 
 }
 
 /** One model that gives the mean of several: leaves and bias divided by their number. */
-export function meanOfSets(models: readonly TreeModel[]): TreeModel {
+export function meanOfSets(models: readonly TreeModel[]): ScorerModel {
 	const share = (value: number) => Number((value / models.length).toPrecision(4));
 	return {
 		names: models[0].names,
+		sets: models.length,
 		bias: models.reduce((sum, model) => sum + model.bias, 0) / models.length,
 		trees: models.flatMap(({ trees }) =>
 			trees.map((tree) => tree.map((node) => (node.length === 1 ? [share(node[0])] : node)))

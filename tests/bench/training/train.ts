@@ -16,6 +16,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { ASKED_FROM } from '../../../src/lib/slip/model/firstSet';
 import { joinedLogOdds } from '../../../src/lib/slip/model/joinedLogOdds';
 import { packNets } from '../../../src/lib/slip/model/netModel';
 import { LEAST_LOG_ODDS } from '../../../src/lib/slip/reportLimits';
@@ -120,7 +121,10 @@ function scoreLeftOut(parts: readonly TrainingPart[], learned: readonly LearnedF
 			all.reduce((sum, { logOdds }) => sum + logOdds[part][i], 0) / all.length;
 		return judged.map((part, at) => ({
 			part,
-			logOdds: part.rows.map((_, i) => joinedLogOdds(meanOf(trees, at, i), meanOf(nets, at, i))),
+			logOdds: part.rows.map((_, i) => {
+				const first = trees[0].logOdds[at][i];
+				return first < ASKED_FROM ? first : joinedLogOdds(meanOf(trees, at, i), meanOf(nets, at, i));
+			}),
 			fold
 		}));
 	});

@@ -23,6 +23,17 @@ export class FeatureColumns {
 		this.rows++;
 	}
 
+	/** Some of the rows, by their numbers. */
+	some(rows: readonly number[]): FeatureColumns {
+		const out = new FeatureColumns(this.columns.length, rows.length);
+		this.columns.forEach((column, f) => {
+			const into = out.columns[f];
+			for (let i = 0; i < rows.length; i++) into[i] = column[rows[i]];
+		});
+		out.rows = rows.length;
+		return out;
+	}
+
 	/** A row as it was put in. */
 	row(index: number): number[] {
 		return this.columns.map((column) => column[index]);

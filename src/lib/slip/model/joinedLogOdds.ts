@@ -1,7 +1,7 @@
 /** Share of the nets in what is told: chosen on rides left out, where 0.1 to 0.3 hardly differ. */
 export const NET_SHARE = 0.2;
 /** More than this of the nets counts as this, so that the trees alone can say that a candidate will not be reported. */
-export const MOST_OF_NETS = 6;
+export const MOST_OF_NETS = 4;
 
 /**
  * Trees and nets together: trees read what is known of peaks, nets the seconds themselves, and they err in different
