@@ -1,81 +1,8 @@
-import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { BulkSend } from '$lib/ui/bulk/bulkSend';
 import { ridesAmong } from '$lib/ui/bulk/filesOf';
 import { timeLeft } from '$lib/ui/bulk/timeLeft';
-
-const shaOf = (bytes: Uint8Array) => createHash('sha256').update(bytes).digest('hex');
-
-/** A server of the upload protocol in memory that knows files by their hash. */
-function server() {
-	const uploads = new Map<string, { name: string; size: number; bytes: Buffer }>();
-	const stored = new Map<string, string>();
-	const requests: string[] = [];
-	const faults: ((request: string) => boolean)[] = [];
-	let gate: { at: string; open: Promise<void> } | null = null;
-	const json = (body: unknown, status = 200) => new Response(JSON.stringify(body), { status });
-	const answer = async (input: RequestInfo | URL, init: RequestInit = {}): Promise<Response> => {
-		const request = `${init.method ?? 'GET'} ${String(input)}`;
-		requests.push(request);
-		if (gate && request.startsWith('PATCH') && gate.at === 'PATCH') await gate.open;
-		if (init.signal?.aborted) throw new DOMException('stopped', 'AbortError');
-		if (faults.some((fault) => fault(request))) throw new TypeError('network');
-		const id = /\/uploads\/(u\d+)/.exec(request)?.[1] ?? '';
-		const upload = uploads.get(id);
-		const body = typeof init.body === 'string' ? (JSON.parse(init.body) as Record<string, unknown>) : {};
-		if (request === 'POST /uploads/known')
-			return json({ known: (body.hashes as string[]).filter((hash) => stored.has(hash)) });
-		if (request === 'POST /uploads/resume') {
-			const [held] = [...uploads].filter(([, { name, size }]) => name === body.name && size === body.size);
-			if (!held) return json({});
-			const whole = held[1].bytes.subarray(0, Math.floor(held[1].bytes.length / 1e6) * 1e6);
-			held[1].bytes = whole;
-			const pieces = Array.from({ length: whole.length / 1e6 }, (_, i) =>
-				shaOf(whole.subarray(i * 1e6, (i + 1) * 1e6))
-			);
-			return json({ id: held[0], pieceBytes: 1e6, pieces });
-		}
-		if (request === 'POST /uploads') {
-			const fresh = `u${requests.length}`;
-			uploads.set(fresh, { name: String(body.name), size: Number(body.size), bytes: Buffer.alloc(0) });
-			// the server has it, its answer is on the way
-			if (gate?.at === 'answer') await Promise.race([gate.open, stopped(init.signal)]);
-			return json({ id: fresh, offset: 0 }, 201);
-		}
-		if (!upload) return json({ sentence: 'There is no such upload.' }, 404);
-		if (init.method === 'DELETE') return json({ done: uploads.delete(id) });
-		if (init.method === 'PATCH') {
-			if (Number(new Headers(init.headers).get('upload-offset')) !== upload.bytes.length)
-				return json({}, 409);
-			upload.bytes = Buffer.concat([upload.bytes, Buffer.from(await (init.body as Blob).arrayBuffer())]);
-			return json({ offset: upload.bytes.length });
-		}
-		if (!init.method) return json({ offset: upload.bytes.length });
-		stored.set(shaOf(upload.bytes), upload.name);
-		uploads.delete(id);
-		return json({ importId: 1 });
-	};
-	return {
-		fetch: answer as typeof fetch,
-		requests,
-		faults,
-		stored,
-		uploads,
-		hold(at: 'PATCH' | 'answer' = 'PATCH') {
-			let open = () => {};
-			gate = { at, open: new Promise((resolve) => (open = resolve)) };
-			return () => {
-				gate = null;
-				open();
-			};
-		}
-	};
-}
-
-const stopped = (signal: AbortSignal | null | undefined) =>
-	new Promise<never>((_, reject) =>
-		signal?.addEventListener('abort', () => reject(new DOMException('stopped', 'AbortError')))
-	);
+import { shaOf, uploadServer } from './uploadServer';
 
 const chosen = (count: number, from = 0) =>
 	Array.from({ length: count }, (_, i) => ({
@@ -83,7 +10,7 @@ const chosen = (count: number, from = 0) =>
 		folder: 'spring'
 	}));
 
-function bulkOn(one: ReturnType<typeof server>) {
+function bulkOn(one: ReturnType<typeof uploadServer>) {
 	const bulk = new BulkSend({ fetch: one.fetch, onChange: () => {}, wait: async () => {} });
 	const ended = async () => {
 		await expect.poll(() => bulk.view().state, { timeout: 5000, interval: 5 }).not.toBe('sending');
@@ -94,7 +21,7 @@ function bulkOn(one: ReturnType<typeof server>) {
 
 describe('BulkSend', () => {
 	it('sends hundreds of files, shows a dozen lines and counts the rest', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		bulk.add(chosen(300), { wet: true });
 		expect(bulk.view().shown.length).toBeLessThanOrEqual(12);
@@ -105,7 +32,7 @@ describe('BulkSend', () => {
 	});
 
 	it('does not send what the ledger has: a folder chosen again after a closed page sends the rest alone', async () => {
-		const one = server();
+		const one = uploadServer();
 		const first = bulkOn(one);
 		first.bulk.add(chosen(90), {});
 		await expect.poll(() => one.stored.size, { interval: 1 }).toBeGreaterThan(20);
@@ -122,7 +49,7 @@ describe('BulkSend', () => {
 	});
 
 	it('pauses and goes on without sending anything twice', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		const open = one.hold();
 		bulk.add(chosen(5), {});
@@ -139,7 +66,7 @@ describe('BulkSend', () => {
 	});
 
 	it('paused while the server answers an announcement goes on with that upload, and leaves none behind', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		const open = one.hold('answer');
 		bulk.add(chosen(5), {});
@@ -156,7 +83,7 @@ describe('BulkSend', () => {
 	});
 
 	it('given up while the server answers an announcement takes that upload back', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		const open = one.hold('answer');
 		bulk.add(chosen(5), {});
@@ -170,7 +97,7 @@ describe('BulkSend', () => {
 	});
 
 	it('given up keeps what arrived and takes back what was on its way', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		bulk.add(chosen(2), {});
 		await ended();
@@ -186,7 +113,7 @@ describe('BulkSend', () => {
 	});
 
 	it('tells a broken connection from a refusal, and tries again what broke', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		one.faults.push((request) => request.startsWith('PATCH'));
 		bulk.add(chosen(3), {});
@@ -197,7 +124,7 @@ describe('BulkSend', () => {
 	});
 
 	it('sends by itself what broke off as soon as another file shows that the line is back', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		let broke = 0;
 		// as long as it takes some ten files to break off
@@ -212,7 +139,7 @@ describe('BulkSend', () => {
 	});
 
 	it('leaves to a person a file that breaks off again and again, and its bytes are in no time left', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		one.faults.push((request) => request === 'PATCH /uploads/u2');
 		bulk.add(chosen(20), {});
@@ -222,7 +149,7 @@ describe('BulkSend', () => {
 	});
 
 	it('reads at most so much of large files before it sends the first one', async () => {
-		const one = server();
+		const one = uploadServer();
 		const { bulk, ended } = bulkOn(one);
 		const read: string[] = [];
 		const files = chosen(4).map(({ file, folder }) => {
@@ -246,7 +173,7 @@ describe('BulkSend', () => {
 
 	it('foretells from what the line brings, not from what the server held of a file before', async () => {
 		const content = Buffer.alloc(9_500_000, 'slip');
-		const one = server();
+		const one = uploadServer();
 		one.uploads.set('u0', { name: 'all.zip', size: content.length, bytes: content.subarray(0, 8_000_000) });
 		let now = 0;
 		const bulk = new BulkSend({
@@ -269,7 +196,7 @@ describe('BulkSend', () => {
 	it('goes on with a large file of a closed page where its pieces agree, and begins anew where they do not', async () => {
 		const content = Buffer.alloc(9_500_000, 'slip');
 		for (const same of [true, false]) {
-			const one = server();
+			const one = uploadServer();
 			const held = Buffer.from(content.subarray(0, 5_300_000));
 			if (!same) held[4_200_000] ^= 1;
 			one.uploads.set('u0', { name: 'all.zip', size: content.length, bytes: held });
