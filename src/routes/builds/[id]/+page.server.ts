@@ -23,7 +23,8 @@ import { rideKey } from '../../rides/rideKey';
 import { benchCheckFromForm, overrideFromForm } from './benchChecking';
 import type { Actions, PageServerLoad } from './$types';
 
-const RIDES_A_PAGE = 50;
+/** the page tells much else of the build; all of its rides are at hand by "older" and on the page of rides */
+const RIDES_A_PAGE = 25;
 
 export const load: PageServerLoad = async ({ params, request, url }) => {
 	const ledger = getLedger();
