@@ -6,7 +6,7 @@ import net from '$lib/slip/model/net.json';
 import { SLIP_NET } from '$lib/slip/model/netModel';
 import observed from '$lib/slip/model/observed.json';
 import scorer from '$lib/slip/model/scorer.json';
-import { READ_S } from '$lib/slip/slipWindow';
+import { WINDOW_S } from '$lib/slip/slipWindow';
 import { treeFacts } from '$lib/slip/model/treeFacts';
 import { HUB_TORQUE_EDGES_NM } from '$lib/slip/hubTorqueBins';
 import { workedEvent } from '$lib/slip/workedEvent';
@@ -36,7 +36,7 @@ function make() {
 		nets: {
 			count: net.nets.length,
 			numbers: netLayout(SLIP_NET).length,
-			seconds: READ_S,
+			seconds: WINDOW_S,
 			share: NET_SHARE
 		},
 		observedModel: {
