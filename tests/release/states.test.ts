@@ -52,7 +52,7 @@ test('Events that nobody has reviewed count as slips until somebody does', () =>
 	);
 	expect(state).toMatchObject({
 		state: 'not yet',
-		sentence: expect.stringContaining('2 slips count, 1 of them not reviewed'),
+		sentence: expect.stringContaining('2 events count, 1 of them not reviewed'),
 		stillTakes: expect.stringContaining('Review of 1')
 	});
 });
@@ -109,7 +109,7 @@ test('A last third too short to say is not one that holds', () => {
 	// no slip on 1,000 km bounds the rate at 2.996 per 1000 km
 	const short = lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_000_000 } }, WORDS);
 	expect(short).toMatchObject({ state: 'not yet', sentence: expect.stringContaining('at most 3 per 1000') });
-	expect(short.stillTakes).toBe('About 1500 km more observed in all, if no further slip counts.');
+	expect(short.stillTakes).toBe('About 1500 km more observed in all, if no further event counts.');
 	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_500_000 } }, WORDS).state).toBe(
 		'holds'
 	);

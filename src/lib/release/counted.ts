@@ -5,9 +5,10 @@ export function counted(count: number, one: string, several: string, words: Numb
 	return `${words.number(count)} ${count === 1 ? one : several}`;
 }
 
-/** "no slip counts"; "3 slips count, 2 of them not reviewed": what nobody has confirmed is said wherever it counts. */
+/** "no slip counts"; "3 slips count"; "3 events count, 2 of them not reviewed": only what was confirmed is called a slip. */
 export function countedSlips(slips: number, confirmed: number, words: NumberWords): string {
 	if (slips === 0) return 'no slip counts';
 	const open = slips - confirmed;
-	return `${counted(slips, 'slip counts', 'slips count', words)}${open > 0 ? `, ${words.number(open)} of them not reviewed` : ''}`;
+	if (open <= 0) return counted(slips, 'slip counts', 'slips count', words);
+	return `${counted(slips, 'event counts', 'events count', words)}, ${words.number(open)} of them not reviewed`;
 }

@@ -18,7 +18,9 @@ export function lastThirdState(
 	const { rateAtMostPerThousandKm: limit, confidence } = criteria;
 	const upper = poissonRateUpperBound(lastThird.slips, lastThird.observedM / UNIT_M, confidence);
 	const found =
-		lastThird.slips === 0 ? 'no slip counts' : counted(lastThird.slips, 'slip counts', 'slips count', words);
+		lastThird.slips === 0
+			? 'no slip counts'
+			: counted(lastThird.slips, 'event counts', 'events count', words);
 	const bound = Number.isFinite(upper)
 		? `at most ${words.figure(upper)} per 1000 observed km (one-sided, ${words.share(confidence)})`
 		: 'no bound can be given';
@@ -29,7 +31,7 @@ export function lastThirdState(
 		'last third',
 		sentence,
 		lastThird.observedM > 0
-			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if no further slip counts.`
+			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if no further event counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
 }
