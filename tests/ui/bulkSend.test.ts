@@ -19,6 +19,16 @@ function bulkOn(one: ReturnType<typeof uploadServer>) {
 	return { bulk, ended };
 }
 
+/** Five files, of the first two of which the server knows while its answers are held on the way. */
+async function announcing() {
+	const one = uploadServer();
+	const open = one.hold('answer');
+	const { bulk, ended } = bulkOn(one);
+	bulk.add(chosen(5), {});
+	await expect.poll(() => one.uploads.size).toBe(2);
+	return { one, bulk, ended, open };
+}
+
 describe('BulkSend', () => {
 	it('sends hundreds of files, shows a dozen lines and counts the rest', async () => {
 		const one = uploadServer();
@@ -66,11 +76,7 @@ describe('BulkSend', () => {
 	});
 
 	it('paused while the server answers an announcement goes on with that upload, and leaves none behind', async () => {
-		const one = uploadServer();
-		const { bulk, ended } = bulkOn(one);
-		const open = one.hold('answer');
-		bulk.add(chosen(5), {});
-		await expect.poll(() => one.uploads.size).toBe(2);
+		const { one, bulk, ended, open } = await announcing();
 		bulk.pause();
 		bulk.goOn();
 		bulk.pause();
@@ -83,11 +89,7 @@ describe('BulkSend', () => {
 	});
 
 	it('given up while the server answers an announcement takes that upload back', async () => {
-		const one = uploadServer();
-		const { bulk, ended } = bulkOn(one);
-		const open = one.hold('answer');
-		bulk.add(chosen(5), {});
-		await expect.poll(() => one.uploads.size).toBe(2);
+		const { one, bulk, ended, open } = await announcing();
 		const given = bulk.cancel();
 		open();
 		await given;

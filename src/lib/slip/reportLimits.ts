@@ -4,5 +4,5 @@ export const LEAST_REPORTED_DEG = 46;
 /** Two excesses that begin within this time are one slip. */
 export const SAME_SLIP_S = 3;
 
-/** Log odds of the trees from which on a candidate is reported; one limit for every ride that is compared. */
+/** Log odds of trees and nets together from which on a candidate is reported; one limit for every ride that is compared. */
 export const LEAST_LOG_ODDS = 2;

@@ -51,7 +51,7 @@ interface Asked {
 
 /**
  * Candidates that are large enough and can still reach the limit. Features that take long are computed only where the
- * others leave it open, so that nine in ten candidates are never asked for them; what is taken is the same.
+ * others leave it open, so that six in seven candidates are never asked for them; what is taken is the same.
  */
 function worthAsking(context: RideContext): Asked[] {
 	const large = context.candidates

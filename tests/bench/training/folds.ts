@@ -15,3 +15,8 @@ export function leftOutIn({ origin, group }: TrainingPart, fold: number): boolea
 		? Number(group.split('/')[1]) % FOLDS.length === fold
 		: (FOLDS[fold] ?? []).includes(group);
 }
+
+/** The parts that a fold is judged by, rides as recorded and probes: what was learned without it scores them in this order. */
+export function judgedIn(parts: readonly TrainingPart[], fold: number): TrainingPart[] {
+	return parts.filter((part) => leftOutIn(part, fold) && (part.asRecorded || part.probe));
+}

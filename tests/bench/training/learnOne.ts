@@ -8,7 +8,7 @@ import { serialize } from 'node:v8';
 import { netReader } from '../../../src/lib/slip/model/netModel';
 import { treeLogOdds } from '../../../src/lib/slip/model/treeModel';
 import { emptyWindow } from '../../../src/lib/slip/slipWindow';
-import { FOLDS, leftOutIn } from './folds';
+import { FOLDS, judgedIn } from './folds';
 import { keptRows } from './keptRows';
 import { learnNet } from './learnNet';
 import { growSet, taughtRows } from './learnScorer';
@@ -22,7 +22,7 @@ const number = Number(numberText);
 const parts = await keptRows<TrainingPart[]>(rows, () => Promise.reject(new Error(`no rows in ${rows}`)));
 const leftOut: readonly string[] = FOLDS[fold] ?? [];
 const taught = parts.filter((part) => !part.probe && !leftOut.includes(part.group));
-const judged = parts.filter((part) => leftOutIn(part, fold) && (part.asRecorded || part.probe));
+const judged = judgedIn(parts, fold);
 
 if (kind === 'trees') {
 	const model = growSet(taught, OPTIONS, number);

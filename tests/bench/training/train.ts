@@ -24,7 +24,7 @@ import { causeTable } from './causeTable';
 import { calibrateStrength, SLIPS_PER_THOUSAND_KM, type Reported } from './calibrateStrength';
 import { keepStrongest } from './keepStrongest';
 import { chooseLimit, judgeObserved, promiseTable, type JudgedTrial } from './judgeObserved';
-import { FOLDS, leftOutIn } from './folds';
+import { FOLDS, judgedIn } from './folds';
 import { learnApart, type LearnedFold, type LearnedOne } from './learnApart';
 import { learnObserved } from './learnObserved';
 import { meanOfSets } from './learnScorer';
@@ -115,11 +115,10 @@ function write(name: string, model: object) {
 /** Scores every ride as recorded, and every probe, by trees and nets that never saw the ride or its device. */
 function scoreLeftOut(parts: readonly TrainingPart[], learned: readonly LearnedFold[]): Scored[] {
 	return FOLDS.flatMap((_, fold) => {
-		const judged = parts.filter((part) => leftOutIn(part, fold) && (part.asRecorded || part.probe));
 		const { trees, nets } = learned[fold];
 		const meanOf = (all: readonly LearnedOne<unknown>[], part: number, i: number) =>
 			all.reduce((sum, { logOdds }) => sum + logOdds[part][i], 0) / all.length;
-		return judged.map((part, at) => ({
+		return judgedIn(parts, fold).map((part, at) => ({
 			part,
 			logOdds: part.rows.map((_, i) => {
 				const first = trees[0].logOdds[at][i];

@@ -7,7 +7,7 @@ export interface ScorerModel extends TreeModel {
 
 /**
  * Log odds of the first set of trees from which on the other sets and the nets are asked. On rides left out nothing that
- * is reported changes by it, and two in three trees are asked about one candidate in some dozens.
+ * is reported changes by it, and the other sets are asked about four candidates in ten.
  */
 export const ASKED_FROM = 0;
 
