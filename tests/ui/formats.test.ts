@@ -52,9 +52,10 @@ describe('createFormats', () => {
 			'0.012',
 			'0'
 		]);
-		expect(english.figure(0.00042)).toBe('0.0004');
-		expect(english.figure(0.0000123)).toBe('0.00001');
-		expect(english.figure(1e-9)).toBe('below 0.000001');
+		expect(english.figure(0.00142)).toBe('0.001');
+		expect(english.figure(0.00042)).toBe('below 0.001');
+		expect(english.figure(1e-9)).toBe('below 0.001');
+		expect(english.figure(-1e-4)).toBe('above −0.001');
 	});
 
 	it('writes no minus before nothing', () => {

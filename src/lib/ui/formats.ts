@@ -23,7 +23,7 @@ export interface Formats {
 	readonly set: (value: number, most?: number) => string;
 	/** a plain number with a fixed number of decimals; "not known" for NaN */
 	readonly number: (value: number, decimals?: number) => string;
-	/** a rate or ratio with two significant digits below 10 and one decimal above; what is small never reads as 0 */
+	/** a rate or ratio with one or two significant digits below 10 and one decimal above; what is small never reads as 0 */
 	readonly figure: (value: number) => string;
 	/** 0 to 1 as a whole percentage; never "100 %" or "0 %" for what is only nearly so */
 	readonly share: (value: number) => string;
@@ -64,10 +64,11 @@ export function createFormats(locale: string, zone: string): Formats {
 		kmSet: (metres) => `${set(metres / 1000, kmDecimals(metres))}\u00a0km`,
 		set,
 		number: (value, digits = 0) => decimals(value, digits),
-		figure: (value) =>
-			value > 0 && value < LEAST_FIGURE
-				? `below ${decimals(LEAST_FIGURE, 6)}`
-				: decimals(value, figureDecimals(value)),
+		figure: (value) => {
+			const tiny = value !== 0 && Math.abs(value) < LEAST_FIGURE;
+			if (tiny) return value > 0 ? `below ${set(LEAST_FIGURE)}` : `above ${set(-LEAST_FIGURE)}`;
+			return decimals(value, figureDecimals(value));
+		},
 		share: (value) => share(value, known),
 		clock,
 		dateTime: (instant) => dateTimeIn(instant, timeZone),
@@ -86,15 +87,15 @@ function minus(text: string): string {
 	return text.replace('-', '−');
 }
 
-const LEAST_FIGURE = 1e-6;
+/** nothing here is known more finely: a lower limit of a thirty-thousandth says "next to nothing", not its digits */
+const LEAST_FIGURE = 0.001;
 
 function figureDecimals(value: number): number {
 	const size = Math.abs(value);
 	if (size >= 100 || size === 0) return 0;
 	if (size >= 1) return 1;
 	if (size >= 0.1) return 2;
-	// what is small must not read as nothing: a digit that is not nought, as far as six decimals go
-	return Math.min(6, Math.max(3, Math.ceil(-Math.log10(size))));
+	return 3;
 }
 
 function share(value: number, locale: string): string {
