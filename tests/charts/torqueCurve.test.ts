@@ -35,7 +35,7 @@ describe('TorqueCurve', () => {
 		const steps = [...svg.matchAll(/class="steps"[^>]* d="[^"]*?([\d.]+)H([\d.]+)"/g)].map(
 			([, y, x]) => `${Number(x) + 6}, ${Number(y) + 4}`
 		);
-		const numbers = [...svg.matchAll(/class="number" x="([\d.]+)" y="([\d.]+)"/g)].map(
+		const numbers = [...svg.matchAll(/class="number over" x="([\d.]+)" y="([\d.]+)"/g)].map(
 			([, x, y]) => `${x}, ${y}`
 		);
 		expect(numbers).toEqual(steps);
