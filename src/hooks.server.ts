@@ -14,6 +14,7 @@ import {
 	stopFigures,
 	stopWebRunner,
 	WATCHED_ROUTES,
+	wholePage,
 	whoAsks,
 	type Role
 } from '$lib/server';
@@ -87,7 +88,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 		return refuse(401, guarded ? 'Sign in first.' : 'Choose your name first: open /welcome.');
 	}
 
-	const response = await resolve(event);
+	const response = await wholePage((options) => resolve(event, options));
 	response.headers.set('x-content-type-options', 'nosniff');
 	response.headers.set('referrer-policy', 'same-origin');
 	// browsers heed it on this machine and over https alone, and complain elsewhere

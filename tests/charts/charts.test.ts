@@ -66,6 +66,7 @@ describe('SlipsOverDistance', () => {
 				{ fromM: 60_050, toM: 90_000 },
 				{ fromM: 120_000, toM: 200_000 }
 			],
+			observedM: 169_950,
 			slips: [
 				{ atM: 50_000, count: 1, eventId: 1, confirmed: true },
 				{ atM: 150_000, count: 2, eventId: 2, confirmed: false }
@@ -78,6 +79,7 @@ describe('SlipsOverDistance', () => {
 			dash: 1,
 			endM: 120_000,
 			observed: [{ fromM: 0, toM: 100_000 }],
+			observedM: 100_000,
 			slips: []
 		}
 	];
@@ -239,6 +241,7 @@ describe('names in a chart', () => {
 			dash: 0,
 			endM: 90_000,
 			observed: [],
+			observedM: 0,
 			slips: []
 		};
 		const svg = svgOf(SlipsOverDistance, { lines: [line], width: 340, formats });

@@ -28,6 +28,7 @@ describe('series told apart without colour', () => {
 			dash,
 			endM: 50_000 * (dash + 1),
 			observed: [],
+			observedM: 0,
 			slips: []
 		}));
 		const svg = svgOf(SlipsOverDistance, { lines, formats });

@@ -119,6 +119,19 @@ describe('the server', () => {
 		expect(headers['referrer-policy']).toBe('same-origin');
 	});
 
+	it('gives each page whole, with its length and a nonce of its own, and asks no browser to know it again', async () => {
+		const [once, twice] = [await ask('GET', '/rides'), await ask('GET', '/rides')];
+		for (const { status, headers, body } of [once, twice, await ask('GET', '/nothing')]) {
+			expect(String(body).trimEnd().endsWith('</html>'), String(status)).toBe(true);
+			expect(headers['content-length']).toBe(String(body.length));
+			expect(headers.etag).toBeUndefined();
+		}
+		const nonce = ({ body }: Answer) => String(body).match(/nonce="([^"]+)"/)![1];
+		expect(nonce(once)).not.toBe(nonce(twice));
+		const head = await ask('HEAD', '/rides');
+		expect([head.status, head.body.length]).toEqual([200, 0]);
+	});
+
 	it('shows no inner workings when something is not there or not understood', async () => {
 		const answers = [
 			await ask('GET', '/nothing'),

@@ -16,7 +16,8 @@ export const ARROWS = {
 	'lib/tables': [],
 	// names of the drive's states; cells of tables to take away; what is fetched when it is asked for
 	'lib/charts': ['lib/slip', 'lib/tables', 'lib/ui'],
-	'lib/ui': [],
+	// packed figures are read in the page as well
+	'lib/ui': ['lib/tables'],
 	'lib/server': [
 		'lib/ride',
 		'lib/drivetrain',

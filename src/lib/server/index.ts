@@ -116,6 +116,7 @@ export {
 	type SessionView
 } from './access/sessions';
 export { comeInByLink, signIn, type Opened } from './access/signIn';
+export { wholePage } from './access/wholePage';
 export { isGuarded, NOBODY, sessionCookie, whoAsks, type Asking } from './access/whoAsks';
 export { WATCHED_ROUTES } from './access/watchedRoutes';
 export { bodyPieces, readJsonObject } from './access/readBody';
@@ -291,6 +292,7 @@ export { erasureOf, type CopyMade, type ErasureView } from './erasure/erasureOf'
 export { computeFigures, type Asked as AskedFigures, type FigureKind } from './figures/figureKinds';
 export { figureKey } from './figures/figureKey';
 export { figuresText, packFigures } from './figures/figureText';
+export type { ShownLine } from './figures/shownComparison';
 export type { FigureAnswer, FigureRequest } from './figures/figureMessages';
 export type { FiguresSince } from './figures/figureDesk';
 export { showFigures, stopFigures } from './figures/webFigures';

@@ -268,6 +268,8 @@ export interface AgeLine {
 	rides: { rideId: number; fromM: number; toM: number }[];
 	/** stretches of age that could have shown a reference slip */
 	observed: { fromM: number; toM: number }[];
+	/** how long they are together */
+	observedM: number;
 	/** counted slips in order of age; `count` after this one */
 	slips: { atM: number; count: number; eventId: number; rideId: number; confirmed: boolean }[];
 	endM: number;

@@ -1,3 +1,4 @@
+import { toRows, type RowColumns } from '$lib/tables/rowColumns';
 import { parse } from 'devalue';
 
 /**
@@ -15,6 +16,8 @@ export class PackedFigures<Figures> {
 	}
 
 	get figures(): Figures {
-		return (this.#figures ??= parse(this.text) as Figures);
+		return (this.#figures ??= parse(this.text, {
+			Rows: (columns: RowColumns) => toRows(columns)
+		}) as Figures);
 	}
 }

@@ -1,5 +1,9 @@
 import type { NumberWords } from '$lib/release/criteria';
-import { buildAgainstBuild, type ComparisonPolicy } from '../evidence/buildAgainstBuild';
+import {
+	buildAgainstBuild,
+	type BuildAgainstBuild,
+	type ComparisonPolicy
+} from '../evidence/buildAgainstBuild';
 import { buildView } from '../hardware/buildView';
 import { findBuild } from '../hardware/builds';
 import type { Ledger } from '../ledger/openLedger';
@@ -10,7 +14,8 @@ import { programmeStories } from '../rates/programmeStories';
 import { fieldWatches } from '../release/fieldWatches';
 import { releaseView } from '../release/releaseView';
 import { reportView } from '../report/reportView';
-import type { BuildRow, DrawnLine } from '../views';
+import type { DrawnLine } from '../views';
+import { shownComparison } from './shownComparison';
 
 /**
  * What pages show of many rides, by the page. Plain data that can be sent from process to process; what is asked is
@@ -28,14 +33,14 @@ export const FIGURES = {
 		watches: fieldWatches(ledger, words, buildId),
 		falseAlarms: falseAlarms(ledger)
 	}),
-	comparison: (ledger: Ledger, { buildIds, policy }: { buildIds: number[]; policy: ComparisonPolicy }) => ({
-		comparison: drawnLines(ledger, buildIds),
-		told: buildAgainstBuild(
-			ledger,
-			buildIds.map((id) => ({ id, name: findBuild(ledger, id).name })),
-			policy
-		),
+	comparison: (ledger: Ledger, asked: AskedComparison) => ({
+		...shownComparison(comparison(ledger, asked.buildIds), told(ledger, asked)),
 		falseAlarms: falseAlarms(ledger)
+	}),
+	/** drawings and tables of the comparison to take away: every step and slip as it was computed */
+	charts: (ledger: Ledger, asked: AskedComparison) => ({
+		lines: comparison(ledger, asked.buildIds).lines.map(({ rides: _, ...line }): DrawnLine => line),
+		told: told(ledger, asked)
 	}),
 	release: (ledger: Ledger, { buildId }: { buildId: number }, words: NumberWords) => ({
 		view: releaseView(ledger, buildId, words),
@@ -64,7 +69,13 @@ export function computeFigures<Kind extends FigureKind>(
 	return compute(ledger, asked, words);
 }
 
-function drawnLines(ledger: Ledger, buildIds: readonly number[]): { builds: BuildRow[]; lines: DrawnLine[] } {
-	const { builds, lines } = comparison(ledger, buildIds);
-	return { builds, lines: lines.map(({ rides: _, ...line }) => line) };
+interface AskedComparison {
+	/** the reference first */
+	readonly buildIds: readonly number[];
+	readonly policy: ComparisonPolicy;
+}
+
+function told(ledger: Ledger, { buildIds, policy }: AskedComparison): BuildAgainstBuild {
+	const builds = buildIds.map((id) => ({ id, name: findBuild(ledger, id).name }));
+	return buildAgainstBuild(ledger, builds, policy);
 }

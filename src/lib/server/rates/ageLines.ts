@@ -49,16 +49,18 @@ function ageLine(
 	);
 	// the others only add to the distance
 	const counted = told.rides.filter(({ wheelId }) => wheelId === wheel.id);
+	const observed = observedAges(counted, mostStretches).map(({ from, to }) => ({
+		fromM: whole(from, mostStretches),
+		toM: whole(to, mostStretches)
+	}));
 	return {
 		buildId: build.id,
 		build: build.name,
 		wheel: wheel.name,
 		wheelId: wheel.id,
 		rides: windows.map(({ rideId: place, fromM, toM }) => ({ rideId: rides[place].id, fromM, toM })),
-		observed: observedAges(counted, mostStretches).map(({ from, to }) => ({
-			fromM: whole(from, mostStretches),
-			toM: whole(to, mostStretches)
-		})),
+		observed,
+		observedM: observed.reduce((sum, { fromM, toM }) => sum + (toM - fromM), 0),
 		slips: counted
 			.flatMap(({ rideId, ageFromM, events }) =>
 				events

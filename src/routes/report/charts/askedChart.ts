@@ -15,10 +15,10 @@ export async function askedChart(name: string, asked: URLSearchParams, words: Fo
 	const report = askedReport(asked, buildsToChoose(getLedger()), true);
 	if (!report) error(400, 'Name the builds: the one before and those after.');
 	const buildIds = [report.before, ...report.afters].map(({ id }) => id);
-	const { figures } = await showFigures('comparison', { buildIds, policy: report.policy }, words, {
+	const { figures } = await showFigures('charts', { buildIds, policy: report.policy }, words, {
 		mayBeOlder: false,
 		wait: true
 	});
 	if (!figures) error(503, 'The chart is being computed; ask again.');
-	return { chart, told: figures.told, lines: figures.comparison.lines };
+	return { chart, ...figures };
 }
