@@ -1,4 +1,4 @@
-import { backupState, exampleState, getLedger, listRides, openMarks, versionWaits } from '$lib/server';
+import { backupState, countHeldBack, exampleState, getLedger, openMarks, versionWaits } from '$lib/server';
 import { askFigures } from './askFigures';
 import type { PageServerLoad } from './$types';
 
@@ -7,7 +7,7 @@ export const load: PageServerLoad = async (event) => {
 	return {
 		...(await askFigures(event, 'programme', null, true)),
 		example: exampleState(ledger),
-		needAnswers: listRides(ledger, { page: 1, pageSize: 1, onlyHeldBack: true }).total,
+		needAnswers: countHeldBack(ledger),
 		ridesWithOpenMarks: openMarks(ledger).size,
 		versionWaits: versionWaits(ledger),
 		backup: backupState(ledger)

@@ -44,6 +44,8 @@ function everything(ledger: Ledger, builds: readonly { id: number; name: string 
 		wheels: listWheels(ledger),
 		waiting: listRides(ledger, { pageSize: 50, onlyNeeds: true }),
 		ridesOfBuilds: builds.map(({ id }) => ridesOfBuild(ledger, id)),
+		/** while something is written the ledger itself is asked */
+		ridesWhileWriting: builds.map(({ id }) => ledger.database.transaction(() => ridesOfBuild(ledger, id))()),
 		parts: evidenceParts(ledger),
 		tallies: eventTallies(ledger),
 		marked: markedRides(ledger),
@@ -119,7 +121,9 @@ describe('rememberRides', () => {
 		};
 		for (const [what, change] of Object.entries(changes)) {
 			await change();
-			expect(everything(ledger, builds), what).toEqual(readAnew(ledger.folder, builds));
+			const known = everything(ledger, builds);
+			expect(known, what).toEqual(readAnew(ledger.folder, builds));
+			expect(known.ridesOfBuilds, what).toEqual(known.ridesWhileWriting);
 		}
 	});
 

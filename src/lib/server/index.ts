@@ -62,7 +62,7 @@ export type { AnswerName, RideAnswers } from './rides/rideAnswers';
 export { correctRideClock } from './rides/correctRideClock';
 export { joinRide, splitRide } from './rides/splitRide';
 export { SURFACES, type Surface } from './rides/surfaces';
-export { listRides, type RideKey, type RideQuery } from './rides/listRides';
+export { countHeldBack, listRides, type RideKey, type RideQuery } from './rides/listRides';
 export { MOST_PIXELS, ownRateOf, ownRateWindow, type OwnRateWindow } from './rides/ownRateWindow';
 export { rideChannels, type RideChannels } from './rides/rideChannels';
 export { rideView } from './rides/rideView';

@@ -1,4 +1,4 @@
-import { dateFormat, numberFormat } from './intlFormats';
+import { dateFormat, dateWriter, numberWriter } from './intlFormats';
 
 /**
  * Decimals follow one rule: what is measured or computed has as many as its size bears, noughts at the end too,
@@ -48,14 +48,14 @@ export function createFormats(locale: string, zone: string): Formats {
 	const decimals = (value: number, digits: number) =>
 		Number.isFinite(value)
 			? // what rounds to nothing has no sign
-				minus(numberFormat(known, digits, digits).format(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value))
+				numberWriter(known, digits, digits)(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
 			: 'not known';
 	const set = (value: number, most = 6) =>
-		Number.isFinite(value) ? minus(numberFormat(known, 0, most).format(value + 0)) : 'not known';
+		Number.isFinite(value) ? numberWriter(known, 0, most)(value + 0) : 'not known';
 	const kmDecimals = (metres: number) => (metres !== 0 && Math.abs(metres) < 99_950 ? 1 : 0);
 	const kmNumber = (metres: number) => decimals(metres / 1000, kmDecimals(metres));
 	const dateTimeIn = (instant: string | number, where: string) =>
-		dateFormat(known, where, true).format(new Date(instant));
+		dateWriter(known, where, true)(new Date(instant).getTime());
 	return {
 		locale: known,
 		zone: timeZone,
@@ -72,7 +72,7 @@ export function createFormats(locale: string, zone: string): Formats {
 		share: (value) => share(value, known),
 		clock,
 		dateTime: (instant) => dateTimeIn(instant, timeZone),
-		date: (instant) => dateFormat(known, timeZone, false).format(new Date(instant)),
+		date: (instant) => dateWriter(known, timeZone, false)(new Date(instant).getTime()),
 		rideTime: (instant, offsetMin) =>
 			offsetMin === null
 				? dateTimeIn(instant, timeZone)
@@ -82,12 +82,6 @@ export function createFormats(locale: string, zone: string): Formats {
 	};
 }
 
-/** One sign for "less than nothing", as wide as a plus: some languages' own formats write a hyphen. */
-function minus(text: string): string {
-	return text.replace('-', '−');
-}
-
-/** nothing here is known more finely: a lower limit of a thirty-thousandth says "next to nothing", not its digits */
 const LEAST_FIGURE = 0.001;
 
 function figureDecimals(value: number): number {
@@ -103,7 +97,7 @@ function share(value: number, locale: string): string {
 	// what is only nearly all or nearly nothing must not read as all or nothing
 	const whole = Math.round(value * 100);
 	const percent = value < 1 && whole === 100 ? 99 : value > 0 && whole === 0 ? 1 : whole;
-	return `${numberFormat(locale, 0, 0).format(percent)}\u00a0%`;
+	return `${numberWriter(locale, 0, 0)(percent)}\u00a0%`;
 }
 
 function clock(seconds: number, tenths = false): string {

@@ -1,3 +1,5 @@
+import { keepAnswers } from './keepAnswers';
+
 /** the browser's language comes from outside: more different ones than this and the oldest are let go */
 const KEPT = 200;
 
@@ -26,6 +28,23 @@ export const dateFormat = kept(
 			timeZone
 		})
 );
+
+/**
+ * Writes numbers by `numberFormat`, with one sign for "less than nothing", as wide as a plus: some languages' own
+ * formats write a hyphen.
+ *
+ * @example numberWriter('en-GB', 1, 1)(-1234.56) // "−1,234.6"
+ */
+export const numberWriter = kept((locale: string, least: number, most: number) => {
+	const format = numberFormat(locale, least, most);
+	return keepAnswers((value) => format.format(value).replace('-', '−'));
+});
+
+/** Writes instants, milliseconds since 1970 UTC, by `dateFormat`. */
+export const dateWriter = kept((locale: string, timeZone: string, withTime: boolean) => {
+	const format = dateFormat(locale, timeZone, withTime);
+	return keepAnswers((ms) => format.format(ms));
+});
 
 function kept<Asked extends readonly (string | number | boolean)[], Format>(
 	make: (...asked: Asked) => Format

@@ -1,3 +1,5 @@
+import { keepAnswers } from './keepAnswers';
+
 /**
  * The instant that a wall clock in the given zone showed: what a person types into a date-and-time field
  * ("2026-05-04T18:30", workshop time) as UTC.
@@ -37,11 +39,15 @@ export function wallClock(instant: string | number, zone: string): string {
 }
 
 /** one a zone: making it takes half a millisecond, asking it a sixteenth of that */
-const clocks = new Map<string, Intl.DateTimeFormat>();
+const offsets = new Map<string, (atMs: number) => number>();
 
-function clockOf(zone: string): Intl.DateTimeFormat {
-	const known = clocks.get(zone);
-	if (known) return known;
+function zoneOffsetMs(atMs: number, zone: string): number {
+	let offsetMs = offsets.get(zone);
+	if (!offsetMs) offsets.set(zone, (offsetMs = keepAnswers(offsetsIn(zone))));
+	return offsetMs(atMs);
+}
+
+function offsetsIn(zone: string): (atMs: number) => number {
 	const clock = new Intl.DateTimeFormat('en-US', {
 		timeZone: zone,
 		hourCycle: 'h23',
@@ -52,20 +58,17 @@ function clockOf(zone: string): Intl.DateTimeFormat {
 		minute: 'numeric',
 		second: 'numeric'
 	});
-	clocks.set(zone, clock);
-	return clock;
-}
-
-function zoneOffsetMs(atMs: number, zone: string): number {
-	const parts = clockOf(zone).formatToParts(new Date(atMs));
-	const part = (type: string) => Number(parts.find((one) => one.type === type)?.value);
-	const shown = Date.UTC(
-		part('year'),
-		part('month') - 1,
-		part('day'),
-		part('hour'),
-		part('minute'),
-		part('second')
-	);
-	return shown - Math.floor(atMs / 1000) * 1000;
+	return (atMs) => {
+		const parts = clock.formatToParts(new Date(atMs));
+		const part = (type: string) => Number(parts.find((one) => one.type === type)?.value);
+		const shown = Date.UTC(
+			part('year'),
+			part('month') - 1,
+			part('day'),
+			part('hour'),
+			part('minute'),
+			part('second')
+		);
+		return shown - Math.floor(atMs / 1000) * 1000;
+	};
 }

@@ -1,5 +1,7 @@
+import type { FittedPeriod } from '$lib/hardware/buildOfRide';
 import type { Ledger } from '../ledger/openLedger';
 import { remember } from '../ledger/remember';
+import { allRideFacts, type RideFacts } from '../rides/rideFacts';
 import { listPeriods } from './periodRows';
 
 /**
@@ -7,10 +9,30 @@ import { listPeriods } from './periodRows';
  * gave it. Withdrawn rides count too, because they can come back.
  */
 export function ridesOfBuild(ledger: Ledger, buildId: number): number {
-	return remember(ledger, `rides of build ${buildId}`, () => countRides(ledger, buildId));
+	// within a transaction nothing is kept: all rides would be read for this one number
+	if (ledger.database.inTransaction) return countInLedger(ledger, buildId);
+	return remember(ledger, `rides of build ${buildId}`, () => countKnown(ledger, buildId));
 }
 
-function countRides(ledger: Ledger, buildId: number): number {
+/** Of the rides that are at hand, which a page has anyway: the ledger would name some thousand numbers. */
+function countKnown(ledger: Ledger, buildId: number): number {
+	const onWheel = new Map<number, FittedPeriod[]>();
+	for (const period of listPeriods(ledger)) {
+		if (period.buildId !== buildId) continue;
+		onWheel.set(period.wheelId, [...(onWheel.get(period.wheelId) ?? []), period]);
+	}
+	const touches = ({ wheelId, startMs, endMs }: RideFacts) =>
+		wheelId !== null &&
+		(onWheel.get(wheelId) ?? []).some(
+			({ fromMs, untilMs }) =>
+				(untilMs === null || startMs < untilMs) && (startMs >= fromMs || endMs > fromMs)
+		);
+	let rides = 0;
+	for (const ride of allRideFacts(ledger)) if (ride.chosenBuildId === buildId || touches(ride)) rides++;
+	return rides;
+}
+
+function countInLedger(ledger: Ledger, buildId: number): number {
 	const chosen = ledger.database.prepare<[number], number>('SELECT id FROM ride WHERE chosen_build_id = ?');
 	const ids = new Set(chosen.pluck().all(buildId));
 	const touching = ledger.database

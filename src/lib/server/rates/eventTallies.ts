@@ -2,7 +2,7 @@ import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import type { Ledger } from '../ledger/openLedger';
 import { rememberRides } from '../ledger/rememberRides';
 import { currentVersion } from '../queue/analysisVersions';
-import { withRidesAnew } from '../rides/withRidesAnew';
+import { RideBlocks } from '../rides/rideBlocks';
 
 /** How the events of one ride stand. The first three are those that the rate is about. */
 export interface EventTally {
@@ -31,15 +31,18 @@ export const IN_THE_RATE = `(e.kind = 'slip' AND e.observed = 1
 	AND e.overrun_crank_deg >= ${REFERENCE_SLIP_CRANK_DEG})`;
 
 /**
- * Tallies by ride for the current analysis version; rides without events are not in the map.
+ * Tallies by ride for the current analysis version; rides without events have none.
  *
  * @param rideIds only of these; of all when not given
  */
-export function eventTallies(ledger: Ledger, rideIds?: readonly number[]): ReadonlyMap<number, EventTally> {
+export function eventTallies(
+	ledger: Ledger,
+	rideIds?: readonly number[]
+): Pick<ReadonlyMap<number, EventTally>, 'get'> {
 	if (rideIds !== undefined) return readTallies(ledger, rideIds);
-	return rememberRides<ReadonlyMap<number, EventTally>>(ledger, 'tallies', {
-		all: () => readTallies(ledger),
-		anew: (before, touched) => withRidesAnew(before, touched, readTallies(ledger, touched))
+	return rememberRides(ledger, 'tallies', {
+		all: () => RideBlocks.of(readTallies(ledger)),
+		anew: (before: RideBlocks<EventTally>, touched) => before.anew(touched, readTallies(ledger, touched))
 	});
 }
 

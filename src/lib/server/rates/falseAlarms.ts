@@ -50,7 +50,10 @@ function isEvidence({ standing, twinId, twinDecision }: RideFacts): boolean {
 	return standing.state === 'needs an answer' && !sameRide;
 }
 
-function rateOf(rides: readonly RideFacts[], tallies: ReadonlyMap<number, EventTally>): FalseAlarmRate {
+function rateOf(
+	rides: readonly RideFacts[],
+	tallies: Pick<ReadonlyMap<number, EventTally>, 'get'>
+): FalseAlarmRate {
 	const of = rides.map(({ id }) => tallies.get(id) ?? NO_EVENTS);
 	const confirmed = of.reduce((sum, tally) => sum + tally.confirmed, 0);
 	const others = of.reduce((sum, tally) => sum + tally.unreviewed + tally.rejected, 0);

@@ -14,8 +14,6 @@ export interface RideQuery {
 	wheelId?: number;
 	/** only rides that a person must still answer something about */
 	onlyNeeds?: boolean;
-	/** only rides that count nowhere until a person has answered */
-	onlyHeldBack?: boolean;
 	/** only rides with events that nobody has reviewed */
 	onlyUnreviewed?: boolean;
 	/** instead of a page: rides older than this one, so that the list stands still while rides come in */
@@ -42,7 +40,6 @@ export function listRides(
 		(query.buildId === undefined || ride.buildIds.includes(query.buildId)) &&
 		(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
 		(!query.onlyNeeds || ride.needs || open.has(ride.id)) &&
-		(!query.onlyHeldBack || ride.needs) &&
 		(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0);
 	const briefs = rideBriefs(ledger);
 	const rides = allRideFacts(ledger);
@@ -66,6 +63,13 @@ export function listRides(
 		total,
 		next: last ? { startMs: last.startMs, id: last.id } : null
 	};
+}
+
+/** How many rides count nowhere until a person has answered. */
+export function countHeldBack(ledger: Ledger): number {
+	let rides = 0;
+	for (const { needs } of rideBriefs(ledger)) if (needs) rides++;
+	return rides;
 }
 
 function isOlder(ride: RideKey, { startMs, id }: RideKey): boolean {

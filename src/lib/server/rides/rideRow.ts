@@ -1,5 +1,3 @@
-import { listBuildRecords } from '../hardware/builds';
-import { listWheelRecords } from '../hardware/wheels';
 import { toInstant } from '../ledger/instants';
 import { feltCounts } from '../marks/feltSlips';
 import { openMarks } from '../marks/openMarks';
@@ -10,8 +8,8 @@ import type { RideFacts } from './rideFacts';
 
 /** Turns facts into rows of a list; names and tallies are read once for all rows. */
 export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[] {
-	const wheels = new Map(listWheelRecords(ledger).map((wheel) => [wheel.id, wheel.name]));
-	const builds = new Map(listBuildRecords(ledger).map((build) => [build.id, build.name]));
+	const wheels = namesIn(ledger, 'wheel');
+	const builds = namesIn(ledger, 'build');
 	const tallies = eventTallies(
 		ledger,
 		rides.map(({ id }) => id)
@@ -41,6 +39,13 @@ export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[]
 			example: ride.example === 1
 		};
 	});
+}
+
+function namesIn(ledger: Ledger, table: 'wheel' | 'build'): Map<number, string> {
+	const rows = ledger.database
+		.prepare<[], { id: number; name: string }>(`SELECT id, name FROM ${table}`)
+		.all();
+	return new Map(rows.map(({ id, name }) => [id, name]));
 }
 
 function named(names: ReadonlyMap<number, string>, id: number | null): { id: number; name: string } | null {
