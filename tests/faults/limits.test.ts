@@ -113,6 +113,25 @@ describe('a file that misbehaves', () => {
 	});
 });
 
+describe('a limit that is set', () => {
+	afterEach(() => {
+		delete process.env.SLIP_LEDGER_RECORDS;
+	});
+
+	it('is the one by which the process that reads files refuses, with the reason', async () => {
+		process.env.SLIP_LEDGER_RECORDS = '100';
+		const id = await queueGoodRide();
+		runner.start();
+		expect(await settled(id)).toMatchObject([
+			{
+				stage: 'refused',
+				sentence: expect.stringContaining('larger'),
+				detail: expect.stringContaining('100')
+			}
+		]);
+	});
+});
+
 describe('a runner that is told to stop', () => {
 	it('puts the file it is reading back as if it had not been begun, and hands the lease back', async () => {
 		const id = await queue('TIME\n');
