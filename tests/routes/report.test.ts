@@ -266,6 +266,29 @@ describe('a chart as a drawing of its own', () => {
 			expect(svg.split('</style>')[0]).toContain(`.${scope}`);
 	});
 
+	it('keeps a number at the end of a line clear of other lines, with marks of slips or without', async () => {
+		const { ledger, builds } = await twoBuilds();
+		const { lines } = comparison(
+			ledger,
+			builds.map(({ id }) => id)
+		);
+		const told = buildAgainstBuild(ledger, builds, POLICY);
+		const [line] = lines;
+		const slipsOf = (count: number) =>
+			Array.from({ length: count }, (_, place) => ({
+				atM: 10 * place,
+				count: place + 1,
+				eventId: place,
+				rideId: 1,
+				confirmed: true
+			}));
+		for (const count of [0, 1, 400, 401]) {
+			const svg = chartSvg('slips-over-distance', told, [{ ...line, slips: slipsOf(count) }], formats);
+			const [, scope] = /class="number over (svelte-[a-z0-9]+)"/.exec(svg)!;
+			expect(svg, String(count)).toMatch(new RegExp(`\\.over\\.${scope}\\{paint-order: stroke`));
+		}
+	});
+
 	it('binds the rules of a component to its own elements and leaves those of the page out', () => {
 		const source =
 			'<svg/><style>\nsvg { display: block; }\n/* why */\npath,\n.a path { stroke: var(--ink); }\n</style>';

@@ -1,4 +1,5 @@
 import { sum } from 'd3';
+import { MOST_MARKS } from '$lib/charts/mostMarks';
 import CumulativeCurve from '$lib/charts/CumulativeCurve.svelte';
 import RateInterval from '$lib/charts/RateInterval.svelte';
 import RatesByBin from '$lib/charts/RatesByBin.svelte';
@@ -69,7 +70,7 @@ export function chartSvg(
 				width: WIDTH,
 				formats
 			},
-			['ChartFrame', 'CumulativeCurve'],
+			['ChartFrame', 'CumulativeCurve', 'EndNumbers'],
 			said
 		);
 	}
@@ -83,16 +84,18 @@ export function chartSvg(
 		return standaloneSvg(
 			TorqueCurve,
 			{ label: said, curves, width: WIDTH, formats },
-			['ChartFrame', 'TorqueCurve'],
+			['ChartFrame', 'TorqueCurve', 'EndNumbers'],
 			said
 		);
 	}
-	const observedM = sum(lines, ({ observed }) => sum(observed, ({ fromM, toM }) => toM - fromM));
+	const slips = sum(lines, (line) => line.slips.length);
+	const marked = slips > 0 && slips <= MOST_MARKS;
+	const observedM = sum(lines, (line) => line.observedM);
 	const said = `Counted slips against the distance since fitting, on ${formats.km(observedM)} observed. ${names}.`;
 	return standaloneSvg(
 		SlipsOverDistance,
 		{ lines: ageLinesOf(lines, told), width: WIDTH, formats },
-		['ChartFrame', 'SlipsOverDistance', 'SlipGlyph'],
+		['ChartFrame', 'SlipsOverDistance', ...(marked ? ['SlipGlyph'] : []), 'EndNumbers'],
 		said
 	);
 }
