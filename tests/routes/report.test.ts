@@ -1,56 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { render } from 'svelte/server';
 import { describe, expect, it } from 'vitest';
-import {
-	buildAgainstBuild,
-	comparison,
-	createBuild,
-	fitBuild,
-	recordVerdict,
-	reportView,
-	rideView,
-	setReleaseCriteria,
-	CHART_NAMES,
-	type ComparisonPolicy
-} from '$lib/server';
-import { createFormats } from '$lib/ui/formats';
+import { reportView, setReleaseCriteria, type ComparisonPolicy } from '$lib/server';
 import { answerWords } from '../../src/routes/report/answerWords';
 import { askedReport } from '../../src/routes/report/askedReport';
-import { chartSvg } from '../../src/routes/report/charts/chartSvg';
-import { CHART_TITLES } from '../../src/routes/report/charts/chartTitles';
-import { inkOf, INKS } from '$lib/charts/inkOf';
 import { reportWords } from '../../src/routes/report/reportWords';
-import { styleOfChart } from '../../src/routes/report/charts/styleOfChart';
 import { foundOnObserved } from '../../src/routes/report/foundOnObserved';
 import { notShownWords } from '../../src/routes/report/notShownWords';
 import Report from '../../src/routes/report/Report.svelte';
 import { reportQuery } from '../../src/routes/report/reportQuery';
 import { CRITERIA } from '../release/testWords';
-import { addRide, freshLedger, HOUR_MS, slipAt, START_MS, withHardware } from '../server/testLedger';
+import { formats, HOSTILE, twoBuilds } from './twoBuilds';
 
-const POLICY: ComparisonPolicy = { unit: 'slips', shown: 'found' };
-const formats = createFormats('en-GB', 'UTC');
 const FOUND = [{ rides: 'Rides of a test', found: '3/4 = 75 %' }];
-const HOSTILE = '<script>alert(1)</script> & "so"';
-
-/** the old build with three confirmed slips, the new one with none */
-async function twoBuilds(name = 'New', example = false) {
-	const test = freshLedger();
-	const { ledger, actor } = test;
-	const { wheelId, buildId: oldId } = withHardware(test);
-	const newId = createBuild(ledger, actor, { name, description: '' }, { example });
-	fitBuild(ledger, actor, { wheelId, buildId: newId, from: new Date(START_MS + 12 * HOUR_MS).toISOString() });
-	const oldRide = await addRide(test, { events: [slipAt(100), slipAt(200), slipAt(300)] });
-	for (const { id } of rideView(ledger, oldRide)!.eventList)
-		recordVerdict(ledger, actor, id, { verdict: 'confirmed' });
-	await addRide(test, { startedAtMs: START_MS + 24 * HOUR_MS });
-	const builds = [
-		{ id: oldId, name: 'Old' },
-		{ id: newId, name }
-	];
-	const report = () => reportView(ledger, oldId, newId, POLICY, formats);
-	return { ...test, oldId, newId, builds, report };
-}
 
 function pageOf(view: ReturnType<typeof reportView>): string {
 	return render(Report, {
@@ -244,71 +206,5 @@ describe('the words of a report', () => {
 		expect(page).toContain('&lt;script>alert(1)&lt;/script>');
 		expect(page).not.toContain('<script>alert');
 		expect(page).not.toMatch(/ style="/);
-	});
-});
-
-describe('a chart as a drawing of its own', () => {
-	it.each(CHART_NAMES)('draws %s with plain inks, a title and no name that runs', async (name) => {
-		const { ledger, builds } = await twoBuilds(HOSTILE);
-		const { lines } = comparison(
-			ledger,
-			builds.map(({ id }) => id)
-		);
-		const svg = chartSvg(name, buildAgainstBuild(ledger, builds, POLICY), lines, formats);
-		expect(svg).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg" viewBox="0 0 720 \d+"/);
-		expect(svg).toContain('<title>');
-		expect(svg).not.toContain('var(--');
-		expect(svg).not.toContain('<script');
-		expect(svg).not.toContain('<!--');
-		expect(svg.match(/<svg/g)).toHaveLength(1);
-		// every class that is drawn has its rule
-		for (const [scope] of svg.matchAll(/svelte-[a-z0-9]+/g))
-			expect(svg.split('</style>')[0]).toContain(`.${scope}`);
-	});
-
-	it('keeps a number at the end of a line clear of other lines, with marks of slips or without', async () => {
-		const { ledger, builds } = await twoBuilds();
-		const { lines } = comparison(
-			ledger,
-			builds.map(({ id }) => id)
-		);
-		const told = buildAgainstBuild(ledger, builds, POLICY);
-		const [line] = lines;
-		const slipsOf = (count: number) =>
-			Array.from({ length: count }, (_, place) => ({
-				atM: 10 * place,
-				count: place + 1,
-				eventId: place,
-				rideId: 1,
-				confirmed: true
-			}));
-		for (const count of [0, 1, 400, 401]) {
-			const svg = chartSvg('slips-over-distance', told, [{ ...line, slips: slipsOf(count) }], formats);
-			const [, scope] = /class="number over (svelte-[a-z0-9]+)"/.exec(svg)!;
-			expect(svg, String(count)).toMatch(new RegExp(`\\.over\\.${scope}\\{paint-order: stroke`));
-		}
-	});
-
-	it('binds the rules of a component to its own elements and leaves those of the page out', () => {
-		const source =
-			'<svg/><style>\nsvg { display: block; }\n/* why */\npath,\n.a path { stroke: var(--ink); }\n</style>';
-		expect(styleOfChart(source, 'svelte-x1')).toBe(
-			`path.svelte-x1,.a path.svelte-x1{stroke: ${inkOf('ink')};}`
-		);
-		expect(styleOfChart('<style>svg :global(.end) { text-anchor: end; }</style>', 's')).toBe(
-			'.end{text-anchor: end;}'
-		);
-		expect(() => styleOfChart('<style>p { fill: var(--none); }</style>', 's')).toThrow('no ink "none"');
-	});
-
-	it.each(INKS)('prints the ink %s as pages do', (name) => {
-		const tokens = readFileSync(new URL('../../src/lib/ui/tokens.css', import.meta.url), 'utf8');
-		const written = new RegExp(`--${name}:\\s*([^;]+);`);
-		const found = written.exec(tokens.slice(tokens.indexOf('@media print'))) ?? written.exec(tokens);
-		expect(inkOf(name)).toBe(found?.[1]);
-	});
-
-	it('has a title for every chart', () => {
-		expect(CHART_TITLES.map(({ name }) => name).sort()).toEqual([...CHART_NAMES].sort());
 	});
 });
