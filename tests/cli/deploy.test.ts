@@ -100,7 +100,7 @@ describe('src/deploy/Containerfile', () => {
 	it('runs as an ordinary user, keeps its data in a volume and starts the server', () => {
 		expect(after('USER')).toEqual(['node']);
 		expect(after('VOLUME')).toEqual(['/data']);
-		expect(after('CMD').at(-1)).toBe('["node", "--max-semi-space-size=4", "src/cli/run.mjs", "serve"]');
+		expect(after('CMD').at(-1)).toBe('["node", "--max-semi-space-size=8", "src/cli/run.mjs", "serve"]');
 		expect(after('STOPSIGNAL')).toEqual(['SIGTERM']);
 	});
 
