@@ -174,8 +174,13 @@ describe('the ground as pixels', () => {
 describe('drawDots', () => {
 	it('covers more where dots lie on each other', () => {
 		const { put, context } = canvas(4, 4);
+		const pointsOf = (dots: [number, number][]) => ({
+			x: f32(...dots.map(([x]) => x)),
+			y: f32(...dots.map(([, y]) => y))
+		});
 		const draw = (...dots: [number, number][]) =>
-			drawDots(context, (dot) => dots.forEach(([x, y]) => dot(x, y)), {
+			drawDots(context, pointsOf(dots), {
+				shown: [0, dots.length],
 				size: 1,
 				alpha: 0.5,
 				colour: '#123'

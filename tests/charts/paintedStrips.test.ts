@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { laneSums } from '$lib/charts/driveLanes';
+import { laneShare, laneSums, type LaneSum } from '$lib/charts/driveLanes';
 import { groundPaths } from '$lib/charts/groundPaths';
 import { linearScale } from '$lib/charts/linearScale';
 import { minMaxLevels } from '$lib/charts/minMaxLevels';
@@ -8,7 +8,7 @@ import { paintStrip } from '$lib/charts/paintStrip';
 import { pixelBox } from '$lib/charts/pixelBox';
 import { distanceAxis, timeAxis, type RideAxis } from '$lib/charts/rideAxis';
 import type { StripTrace } from '$lib/charts/strip';
-import { stripPlaces } from '$lib/charts/stripPlaces';
+import { stripPlaces, type StripPlaces } from '$lib/charts/stripPlaces';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { canvas, Image, INKS } from './fakeCanvas';
 
@@ -95,6 +95,7 @@ describe('paintLanes', () => {
 				ground: groundPaths(places, [], []),
 				box: { left: 46, top: 4, width: 100, height: 60 },
 				lanes: laneSums(state),
+				strokes: [],
 				lines: 0,
 				lane: 12,
 				fill: 9
@@ -108,5 +109,46 @@ describe('paintLanes', () => {
 		};
 		expect(filled(timeAxis(999))).toBeCloseTo((0.6 * 800) / 1000, 1);
 		expect(filled(distanceAxis(way, 999)!)).toBeCloseTo(0.6, 1);
+	});
+
+	/** the red of a pixel of the ribbon's box, 100 px wide */
+	function ribbon(places: StripPlaces, lanes: readonly LaneSum[], strokes: readonly number[]) {
+		const { put, context } = canvas(160, 40);
+		const scene = {
+			places,
+			ground: groundPaths(places, [], []),
+			box: { left: 46, top: 4, width: 100, height: 24 },
+			lanes,
+			strokes,
+			lines: 0,
+			lane: 12,
+			fill: 9
+		};
+		paintLanes({ context, ratio: 1 }, scene, INKS);
+		return (x: number, row: number) => put[0].image.data[4 * (row * 100 + x)];
+	}
+
+	it('has of each column the share that the lane has of its seconds, and nothing beyond the ends of the ride', () => {
+		const state = Float32Array.from({ length: 1000 }, (_, s) =>
+			DRIVE_STATES.indexOf(s % 7 < 3 ? 'driving' : 'coasting')
+		);
+		const [lane] = laneSums(state);
+		const places = stripPlaces(timeAxis(1100), [-50, 1050], 160);
+		const red = ribbon(places, [lane], []);
+		const filled = (x: number) =>
+			Array.from({ length: 12 }, (_, row) => (255 - red(x, row)) / 255).reduce((sum, share) => sum + share);
+		for (const x of [6, 20, 50, 80]) {
+			const share = laneShare(lane, places.timeAt(46 + x), places.timeAt(48 + x));
+			expect(share).toBeGreaterThan(0.2);
+			expect(filled(x)).toBeCloseTo(9 * share, 1);
+		}
+		expect([filled(0), filled(98)]).toEqual([0, 0]);
+	});
+
+	it('draws a stroke at each recorded shift, at the foot of the ribbon', () => {
+		const red = ribbon(stripPlaces(timeAxis(999), [0, 999], 160), [], [56.5]);
+		// 1.25 px wide around the middle of a column: all of it, an eighth of those beside it
+		expect([8, 9, 10, 11, 12].map((x) => red(x, 20))).toEqual([255, 223, 0, 223, 255]);
+		expect([14, 15, 23].map((row) => red(10, row))).toEqual([255, 0, 0]);
 	});
 });

@@ -1,16 +1,21 @@
 import { packedPixel } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
+/** Middles of dots, CSS pixels; x = NaN: none. */
+export interface DotPoints {
+	readonly x: Float32Array;
+	readonly y: Float32Array;
+}
+
 interface Dots {
+	/** those drawn: [first, behind the last] */
+	readonly shown: readonly [number, number];
 	/** side of a dot, pixels */
 	readonly size: number;
 	/** how much one dot covers, 0 to 1; more on one spot cover more */
 	readonly alpha: number;
 	readonly colour: string;
 }
-
-/** Calls back for each dot with its middle, CSS pixels. */
-type EachDot = (dot: (x: number, y: number) => void) => void;
 
 /** The pixels of a canvas from frame to frame, and which of them dots have touched. */
 interface Kept {
@@ -28,13 +33,14 @@ const kept = new WeakMap<object, Kept>();
  */
 export function drawDots(
 	context: CanvasRenderingContext2D,
-	each: EachDot,
-	{ size, alpha, colour }: Dots
+	{ x, y }: DotPoints,
+	{ shown: [first, behind], size, alpha, colour }: Dots
 ): void {
 	if (typeof context.putImageData !== 'function') {
 		context.fillStyle = colour;
 		context.globalAlpha = alpha;
-		each((x, y) => context.fillRect(x - size / 2, y - size / 2, size, size));
+		for (let i = first; i < behind; i++)
+			if (x[i] === x[i]) context.fillRect(x[i] - size / 2, y[i] - size / 2, size, size);
 		context.globalAlpha = 1;
 		return;
 	}
@@ -43,16 +49,20 @@ export function drawDots(
 	const ratio = context.getTransform().a;
 	const side = Math.max(1, Math.round(size * ratio));
 	const { image, whole, free, touched } = clearedPixels(context, width, height);
-	each((x, y) => {
-		const [left, top] = [Math.round(x * ratio - side / 2), Math.round(y * ratio - side / 2)];
-		const [right, base] = [Math.min(width, left + side), Math.min(height, top + side)];
+	const less = 1 - alpha;
+	for (let i = first; i < behind; i++) {
+		if (x[i] !== x[i]) continue;
+		const left = Math.round(x[i] * ratio - side / 2);
+		const top = Math.round(y[i] * ratio - side / 2);
+		const right = Math.min(width, left + side);
+		const base = Math.min(height, top + side);
 		for (let row = Math.max(0, top); row < base; row++)
 			for (let column = Math.max(0, left); column < right; column++) {
 				const pixel = row * width + column;
 				if (free[pixel] === 1) touched.push(pixel);
-				free[pixel] *= 1 - alpha;
+				free[pixel] *= less;
 			}
-	});
+	}
 	const [red, green, blue, opacity] = rgbaOf(colour);
 	for (const pixel of touched)
 		whole[pixel] = packedPixel([red, green, blue, Math.round(opacity * (1 - free[pixel]))]);

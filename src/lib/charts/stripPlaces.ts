@@ -83,7 +83,11 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 			let xs = known.get(key);
 			if (!xs) {
 				xs = placesOfLevel(trace, shown);
-				for (let i = 0; i < count; i++) xs[i] = x(xs[i]) * ratio - fromPixel;
+				if (axis.kind === 'time') {
+					// called thousands of times a frame, a scale would cost more than what it computes
+					const [start, slope] = [onAxis.start * ratio - fromPixel, onAxis.slope * ratio];
+					for (let i = 0; i < count; i++) xs[i] = start + slope * xs[i];
+				} else for (let i = 0; i < count; i++) xs[i] = x(xs[i]) * ratio - fromPixel;
 				known.set(key, xs);
 			}
 			return {
