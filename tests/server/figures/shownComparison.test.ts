@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { MOST_MARKS } from '$lib/charts/mostMarks';
 import { shownComparison, shownCurve } from '$lib/server/figures/shownComparison';
 import type { BuildAgainstBuild } from '$lib/server';
 import type { AgeLine } from '$lib/server/views';
@@ -58,6 +59,13 @@ describe('shownComparison', () => {
 				expect(Math.abs(atM - all[50 + i].atM)).toBeLessThanOrEqual(0.5);
 			expect([endM, observedM]).toEqual([1_000_000.25, 1999.7]);
 		});
+	});
+
+	it('cuts where the drawing stops giving marks, and no slip sooner', () => {
+		const further = (slips: number) =>
+			shownComparison({ builds: [], lines: [lineOf(1, slips)] }, told([], 0)).comparison.lines[0].furtherM;
+		expect(further(MOST_MARKS)).toEqual([]);
+		expect(further(MOST_MARKS + 1)).not.toEqual([]);
 	});
 
 	it('gives stretches to a tenth of a metre and no windows of rides', () => {
