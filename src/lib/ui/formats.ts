@@ -1,4 +1,4 @@
-import { dateFormat, dateWriter, numberWriter } from './intlFormats';
+import { dateFormat, dateWriter, kept, numberWriter } from './intlFormats';
 
 /**
  * Decimals follow one rule: what is measured or computed has as many as its size bears, noughts at the end too,
@@ -43,12 +43,23 @@ export interface Formats {
  * @example createFormats('en-GB', 'UTC').km(61440) // "61.4 km"
  */
 export function createFormats(locale: string, zone: string): Formats {
+	// a locale comes from outside: what is kept of it must be short
+	return locale.length <= 40 ? shortNamed(locale, zone) : formatsFor(locale, zone);
+}
+
+const shortNamed = kept(formatsFor);
+
+function formatsFor(locale: string, zone: string): Formats {
 	const known = knownLocale(locale);
 	const timeZone = knownZone(zone);
+	/** writers by their number of decimals: each figure of a page asks for one */
+	const fixed: ((value: number) => string)[] = [];
 	const decimals = (value: number, digits: number) =>
 		Number.isFinite(value)
 			? // what rounds to nothing has no sign
-				numberWriter(known, digits, digits)(Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value)
+				(fixed[digits] ??= numberWriter(known, digits, digits))(
+					Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value
+				)
 			: 'not known';
 	const set = (value: number, most = 6) =>
 		Number.isFinite(value) ? numberWriter(known, 0, most)(value + 0) : 'not known';

@@ -46,7 +46,8 @@ export const dateWriter = kept((locale: string, timeZone: string, withTime: bool
 	return keepAnswers((ms) => format.format(ms));
 });
 
-function kept<Asked extends readonly (string | number | boolean)[], Format>(
+/** A function that remembers what it made, for at most `KEPT` different questions. */
+export function kept<Asked extends readonly (string | number | boolean)[], Format>(
 	make: (...asked: Asked) => Format
 ): (...asked: Asked) => Format {
 	const made = new Map<string, Format>();

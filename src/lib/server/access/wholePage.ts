@@ -29,6 +29,8 @@ export async function wholePage(
 	const headers = new Headers(response.headers);
 	if (!headers.has('etag')) throw new Error('A page that comes in pieces cannot be put together here.');
 	headers.delete('etag');
-	headers.set('content-length', String(Buffer.byteLength(page)));
-	return new Response(page, { status: response.status, headers });
+	// bytes at once: given letters, each of who measures, answers and sends goes through them again
+	const bytes = Buffer.from(page);
+	headers.set('content-length', String(bytes.byteLength));
+	return new Response(bytes, { status: response.status, headers });
 }

@@ -34,14 +34,14 @@ export function listRides(
 	ledger: Ledger,
 	query: RideQuery
 ): { rows: RideRow[]; total: number; next: RideKey | null } {
-	const tallies = query.onlyUnreviewed ? eventTallies(ledger) : null;
+	const tallies = eventTallies(ledger);
 	const open = openMarks(ledger);
 	const isWanted = (ride: RideBrief) =>
-		(query.buildId === undefined || ride.buildIds.includes(query.buildId)) &&
 		(query.wheelId === undefined || ride.wheelId === query.wheelId) &&
 		(!query.onlyNeeds || ride.needs || open.has(ride.id)) &&
-		(!tallies || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0);
+		(!query.onlyUnreviewed || (tallies.get(ride.id)?.withoutVerdict ?? 0) > 0);
 	const briefs = rideBriefs(ledger);
+	const places = query.buildId === undefined ? null : placesOfBuild(briefs, query.buildId);
 	const rides = allRideFacts(ledger);
 	const pageSize = Math.max(1, Math.min(500, Math.trunc(query.pageSize) || 1));
 	const key = query.olderThan;
@@ -50,7 +50,8 @@ export function listRides(
 	let total = 0;
 	/** wanted rides at or behind the place where the page begins */
 	let behind = 0;
-	for (let place = briefs.length - 1; place >= 0; place--) {
+	for (let at = (places ?? briefs).length - 1; at >= 0; at--) {
+		const place = places ? places[at] : at;
 		if (!isWanted(briefs[place])) continue;
 		total++;
 		if (key && behind === 0 && !isOlder(rides[place], key)) continue;
@@ -59,10 +60,27 @@ export function listRides(
 	}
 	const last = from + pageSize < behind ? shown[shown.length - 1] : null;
 	return {
-		rows: rideRows(ledger, shown),
+		rows: rideRows(ledger, shown, tallies),
 		total,
 		next: last ? { startMs: last.startMs, id: last.id } : null
 	};
+}
+
+/** of a list of rides, until there is another one: where the rides of each build stand that was asked for */
+const ofBuilds = new WeakMap<readonly RideBrief[], Map<number, readonly number[]>>();
+
+/** A page about a build asks for its rides more than once. */
+function placesOfBuild(briefs: readonly RideBrief[], buildId: number): readonly number[] {
+	let known = ofBuilds.get(briefs);
+	if (!known) ofBuilds.set(briefs, (known = new Map()));
+	const before = known.get(buildId);
+	if (before) return before;
+	const places: number[] = [];
+	for (let place = 0; place < briefs.length; place++)
+		if (briefs[place].buildIds.includes(buildId)) places.push(place);
+	// anybody may ask for builds that there are not
+	if (places.length > 0) known.set(buildId, places);
+	return places;
 }
 
 /** How many rides count nowhere until a person has answered. */

@@ -6,14 +6,21 @@ import { eventTallies, NO_EVENTS } from '../rates/eventTallies';
 import type { RideRow } from '../views';
 import type { RideFacts } from './rideFacts';
 
-/** Turns facts into rows of a list; names and tallies are read once for all rows. */
-export function rideRows(ledger: Ledger, rides: readonly RideFacts[]): RideRow[] {
-	const wheels = namesIn(ledger, 'wheel');
-	const builds = namesIn(ledger, 'build');
-	const tallies = eventTallies(
+/**
+ * Turns facts into rows of a list; names and tallies are read once for all rows.
+ *
+ * @param tallies of these rides at least, where they are at hand
+ */
+export function rideRows(
+	ledger: Ledger,
+	rides: readonly RideFacts[],
+	tallies = eventTallies(
 		ledger,
 		rides.map(({ id }) => id)
-	);
+	)
+): RideRow[] {
+	const wheels = namesIn(ledger, 'wheel');
+	const builds = namesIn(ledger, 'build');
 	const open = openMarks(ledger);
 	const felt = feltCounts(ledger);
 	return rides.map((ride) => {

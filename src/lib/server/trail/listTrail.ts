@@ -88,16 +88,23 @@ export function listTrail(ledger: Ledger, query: TrailQuery): TrailView {
 	};
 }
 
-/** what belongs to a wheel: word of the trail, table */
-const OF_A_WHEEL = [
-	['fitted period', 'fitted_period'],
-	['wheel on a bike', 'wheel_on_bike'],
-	['service', 'service'],
-	['unlogged distance', 'unlogged_distance'],
-	['odometer reading', 'odometer_reading'],
-	['inspection', 'inspection'],
-	['incident', 'incident']
-] as const;
+/** what belongs to a thing: its word in the trail, and where its numbers are found (null = the thing's own number) */
+const BELONGS: Readonly<Record<string, readonly (readonly [word: string, numbers: string | null])[]>> = {
+	ride: [
+		['lap', null],
+		['event', 'slip_event WHERE ride_id'],
+		['felt slip', 'felt_slip WHERE ride_id']
+	],
+	wheel: [
+		['fitted period', 'fitted_period WHERE wheel_id'],
+		['wheel on a bike', 'wheel_on_bike WHERE wheel_id'],
+		['service', 'service WHERE wheel_id'],
+		['unlogged distance', 'unlogged_distance WHERE wheel_id'],
+		['odometer reading', 'odometer_reading WHERE wheel_id'],
+		['inspection', 'inspection WHERE wheel_id'],
+		['incident', 'incident WHERE wheel_id']
+	]
+};
 
 /**
  * What was done to one thing and when, the newest first; of a ride also to its laps, felt slips and events, of a wheel
@@ -109,21 +116,20 @@ export function historyOf(
 	subjectId: number | string,
 	limit = 30
 ): TrailEntry[] {
+	// each condition by itself goes through the index; conditions that ask for the subject as well go through all of the trail
+	const of = [
+		'(t.subject = @subject AND t.subject_id = @id)',
+		...(Object.hasOwn(BELONGS, subject) ? BELONGS[subject] : []).map(([word, numbers]) =>
+			numbers === null
+				? `(t.subject = '${word}' AND t.subject_id = @id)`
+				: `(t.subject = '${word}' AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM ${numbers} = @id))`
+		)
+	];
 	const rows = ledger.database
 		.prepare<[object], StoredEntry>(
 			`SELECT t.id, t.at_ms AS atMs, p.code AS by, t.action, t.subject, t.subject_id AS subjectId, t.detail
 			FROM trail t JOIN person p ON p.id = t.actor_id
-			WHERE (t.subject = @subject AND t.subject_id = @id)
-				OR (@subject = 'ride' AND t.subject = 'lap' AND t.subject_id = @id)
-				OR (@subject = 'ride' AND t.subject = 'event'
-					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM slip_event WHERE ride_id = @id))
-				OR (@subject = 'ride' AND t.subject = 'felt slip'
-					AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM felt_slip WHERE ride_id = @id))
-				${OF_A_WHEEL.map(
-					([word, table]) => `OR (@subject = 'wheel' AND t.subject = '${word}'
-						AND t.subject_id IN (SELECT CAST(id AS TEXT) FROM ${table} WHERE wheel_id = @id))`
-				).join(' ')}
-			ORDER BY t.id DESC LIMIT @limit`
+			WHERE ${of.join(' OR ')} ORDER BY t.id DESC LIMIT @limit`
 		)
 		.all({ subject, id: String(subjectId), limit });
 	return toEntries(ledger, rows);
