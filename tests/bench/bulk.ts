@@ -14,7 +14,8 @@ import { randomSlippingSpec } from '../../sample-rides/generator/randomSpecs';
 import { simulateRide } from '../../sample-rides/generator/simulateRide';
 import { writeFit } from '../../sample-rides/generator/writeFit';
 import { ANALYSIS_VERSION } from '../../src/lib/slip/analysisVersion';
-import { project, startServer } from '../faults/runCommand';
+import type { VerifyReport } from '../../src/lib/server/verify/verifyReport';
+import { project, runCommand, startServer } from '../faults/runCommand';
 import { processFigures, type ProcessFigures } from './processFigures';
 import { chooseName } from './serverClient';
 
@@ -70,13 +71,9 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	for (const page of pages) await answerMs(`${server.origin}${page}?now=1`, cookie);
 	const idle = processFigures(pid);
 	const bare = await bareServer();
-	const watch = watchServer(
-		pid,
-		pages.map((page) => server.origin + page),
-		cookie,
-		bare.origin,
-		join(data, 'ledger.sqlite')
-	);
+	const addresses = pages.map((page) => server.origin + page);
+	const watching = () => watchServer(pid, addresses, cookie, bare.origin, join(data, 'ledger.sqlite'));
+	const watch = watching();
 	process.kill(pid, 'SIGUSR2');
 	const from = performance.now();
 	const uploadsMs = await riders(server.origin, files);
@@ -86,6 +83,11 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	const { pagesMs, bareMs, most, course } = await watch();
 	const after = processFigures(pid);
 	const delay = await loopDelay(pid, delayFile);
+	const meanwhile = watching();
+	const verifyFrom = performance.now();
+	const verified = await runCommand('verify', ['--json'], { SLIP_LEDGER_DATA: data });
+	const verifyS = (performance.now() - verifyFrom) / 1000;
+	const duringVerify = await meanwhile();
 	bare.stop();
 	await server.stop();
 	console.log(`\n${full ? 'into a ledger of 10,000 rides' : 'into an empty ledger'}: ${counts}`);
@@ -110,12 +112,25 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	say('pages meanwhile, ms, p95', quantile(pagesMs, 0.95), 'wanted <= 50 at the server');
 	say('a process that does nothing, ms, middle', quantile(bareMs, 0.5), 'the machine');
 	say('a process that does nothing, ms, p95', quantile(bareMs, 0.95), 'the machine');
+	say('verify, s', verifyS, checkedParts(verified.stdout));
+	say(
+		`pages while it verifies, ms, middle of ${duringVerify.pagesMs.length}`,
+		quantile(duringVerify.pagesMs, 0.5),
+		''
+	);
+	say('pages while it verifies, ms, p95', quantile(duringVerify.pagesMs, 0.95), '');
 	say('longest time that the event loop was held up, ms', delay.longestMs, '');
 	say('event loop held up, ms, 99 of 100 turns', delay.p99Ms, '');
 	say('server, MB resident at most', after.serverMostMb, 'wanted < 200');
 	say('largest child that analyses, MB resident at most', most.childMostMb, 'wanted < 300');
 	say('child that computes figures, MB resident at most', most.readerMostMb, '');
 	say('channel store, KB a ride', storeKb(join(data, 'channels.sqlite'), full), 'wanted <= 150');
+}
+
+/** What verify went through, part by part; the rides that were written straight into the ledger have no files. */
+function checkedParts(report: string): string {
+	const { parts } = JSON.parse(report) as VerifyReport;
+	return parts.map(({ name, checked, damages }) => `${name} ${checked}, ${damages} damaged`).join('; ');
 }
 
 /** What the server writes down of its event loop when it is asked. */
