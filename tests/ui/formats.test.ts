@@ -85,4 +85,12 @@ describe('createFormats', () => {
 		expect(formats.locale).toBe('en-GB');
 		expect(formats.zone).toBe('UTC');
 	});
+
+	it('are kept for a language and a zone, but not for a long word from outside', () => {
+		expect(createFormats('de-CH', 'UTC')).toBe(createFormats('de-CH', 'UTC'));
+		expect(createFormats('de-CH', 'UTC')).not.toBe(createFormats('de-CH', 'Europe/Zurich'));
+		const long = `en-x-${'abcdefgh-'.repeat(500)}z`;
+		expect(createFormats(long, 'UTC')).not.toBe(createFormats(long, 'UTC'));
+		expect(createFormats(long, 'UTC').km(61_440)).toBe('61.4\u00a0km');
+	});
 });
