@@ -3,10 +3,12 @@
 // the others are those of the example workshop. Ratios and rates are of processor time: other work may share the
 // machine. Bulk uploads, memory and pages meanwhile: tests/bench/bulk.ts.
 import FitParser from 'fit-file-parser';
+import { spawn } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { performance } from 'node:perf_hooks';
+import { createInterface } from 'node:readline';
 import { randomSlippingSpec } from '../../sample-rides/generator/randomSpecs';
 import { simulateRide } from '../../sample-rides/generator/simulateRide';
 import { writeFit } from '../../sample-rides/generator/writeFit';
@@ -23,6 +25,8 @@ const ROUNDS = 15;
 /** the first rounds run code that is not compiled yet; a child process reads many files in its life */
 const WARM_UP = 5;
 const HOURS = 5;
+/** how long all processors detect at once */
+const TOGETHER_S = 20;
 
 const bytes = fiveHourRide();
 console.log(`ride: ${HOURS} h at 1 Hz, ${(bytes.length / 1024).toFixed(0)} KB of FIT`);
@@ -43,6 +47,7 @@ detectionRate(
 	6
 );
 detectionRate('the five hours', [fiveHours], ROUNDS);
+await onAllProcessors();
 await fromUploadToEvents(bytes);
 
 async function exampleRides(): Promise<{ file: Uint8Array; ride: Ride }[]> {
@@ -103,6 +108,26 @@ function detectionRate(name: string, rides: readonly Ride[], rounds: number): vo
 		rates.push(samples / millisecondsSince(from));
 	}
 	console.log(`${name}: detection ${spread(rates)} thousand samples a second (wanted >= 300)`);
+}
+
+/** What the machine goes through when all rides are analysed again: a process a processor, by the clock. */
+async function onAllProcessors(): Promise<void> {
+	const children = cpus().map(() =>
+		spawn(process.execPath, ['--import', 'tsx', 'tests/bench/detectAgain.ts', String(TOGETHER_S)], {
+			cwd: project,
+			stdio: ['pipe', 'pipe', 'inherit']
+		})
+	);
+	const lines = children.map(({ stdout }) => createInterface({ input: stdout })[Symbol.asyncIterator]());
+	const next = () => Promise.all(lines.map(async (line) => String((await line.next()).value)));
+	const said = await next();
+	if (said.some((word) => word !== 'ready')) throw new Error('A process that should detect did not start.');
+	for (const { stdin } of children) stdin.write('\n');
+	const rates = (await next()).map(Number);
+	const all = rates.reduce((sum, rate) => sum + rate, 0) / 1000;
+	console.log(
+		`example workshop, ${children.length} processes at once: detection ${all.toFixed(0)} thousand samples a second by the clock`
+	);
 }
 
 function millisecondsSince(from: NodeJS.CpuUsage): number {
