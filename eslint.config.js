@@ -4,6 +4,7 @@ import globals from 'globals';
 import ts from 'typescript-eslint';
 import svelteConfig from './svelte.config.js';
 import { CORE, importArrows } from './tests/lint/importArrows.js';
+import { prefixedAddresses } from './tests/lint/prefixedAddresses.js';
 
 const noChance = 'The core has no chance without a seed: take a seeded generator as an argument.';
 const noClock = 'The core has no clock: take the instant as an argument.';
@@ -15,14 +16,14 @@ export default ts.config(
 	...svelte.configs.recommended,
 	{
 		languageOptions: { globals: { ...globals.browser, ...globals.node } },
-		plugins: { house: { rules: { 'import-arrows': importArrows } } },
+		plugins: { house: { rules: { 'import-arrows': importArrows, 'prefixed-addresses': prefixedAddresses } } },
 		rules: {
 			'house/import-arrows': 'error',
 			'max-lines': ['error', { max: 300 }],
 			// TypeScript knows the names better
 			'no-undef': 'off',
 			'@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
-			// the app is served at the root of its own address
+			// the build puts the prefix before what stands in markup; the house's own rule holds the rest
 			'svelte/no-navigation-without-resolve': 'off'
 		}
 	},
@@ -32,6 +33,7 @@ export default ts.config(
 			parserOptions: { extraFileExtensions: ['.svelte'], parser: ts.parser, svelteConfig }
 		}
 	},
+	{ files: ['src/**'], rules: { 'house/prefixed-addresses': 'error' } },
 	{
 		files: CORE.map((room) => `src/${room}/**/*.ts`),
 		rules: {

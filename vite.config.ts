@@ -2,8 +2,11 @@ import { sveltekit } from '@sveltejs/kit/vite';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { entryFiles } from './src/cli/entryFiles.mjs';
+import { readPrefix } from './src/cli/readPrefix.mjs';
 
 const lib = fileURLToPath(new URL('./src/lib', import.meta.url));
+/** what src/lib/address finds written in */
+const define = { __SLIP_LEDGER_PREFIX__: JSON.stringify(readPrefix(process.env)) };
 
 /**
  * Two builds share this file: the web app (through the framework) and, with `--mode entries`, the
@@ -13,6 +16,7 @@ const lib = fileURLToPath(new URL('./src/lib', import.meta.url));
 export default defineConfig(({ mode }) =>
 	mode === 'entries'
 		? {
+				define,
 				resolve: { alias: { $lib: lib } },
 				build: {
 					ssr: true,
@@ -28,6 +32,7 @@ export default defineConfig(({ mode }) =>
 				ssr: { noExternal: true, external: ['better-sqlite3'] }
 			}
 		: {
+				define,
 				plugins: [sveltekit()],
 				test: {
 					projects: [
@@ -36,7 +41,7 @@ export default defineConfig(({ mode }) =>
 							test: {
 								name: 'unit',
 								include: [
-									'tests/{ride,drivetrain,slip,reliability,hardware,release,charts,ui,server,jobs,cli,routes,lint,published,sample-rides}/**/*.test.ts'
+									'tests/{address,ride,drivetrain,slip,reliability,hardware,release,charts,ui,server,jobs,cli,routes,lint,published,sample-rides}/**/*.test.ts'
 								],
 								environment: 'node',
 								// a machine with other work must not turn a sound test red

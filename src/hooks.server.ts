@@ -1,3 +1,5 @@
+import { pathWithin, PREFIX } from '$lib/address/prefix';
+import { redirectTo } from '$lib/address/redirectTo';
 import {
 	brokeOff,
 	closeLedger,
@@ -19,7 +21,7 @@ import {
 	type Role
 } from '$lib/server';
 import { building, dev } from '$app/environment';
-import { error, redirect, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
+import { error, type Handle, type HandleServerError, type ServerInit } from '@sveltejs/kit';
 import { randomUUID } from 'node:crypto';
 
 export const init: ServerInit = () => {
@@ -73,7 +75,7 @@ export const handle: Handle = async ({ event, resolve }) => {
 	Object.assign(locals, asking);
 	const answer = mayUse(route.id, request.method, asking.actor?.role ?? null, guarded);
 	const isPage = reads && (event.isDataRequest || wantsPage(request));
-	if (isPage && route.id === '/' && asking.actor?.role === 'rider') redirect(303, '/own');
+	if (isPage && route.id === '/' && asking.actor?.role === 'rider') redirectTo(303, '/own');
 	if (answer === 'allowed' && !mayTouch(getLedger, asking.actor, route.id, event.params)) {
 		// whether there is such a ride is nobody's business either
 		if (isPage) error(404, 'There is no such page.');
@@ -84,8 +86,9 @@ export const handle: Handle = async ({ event, resolve }) => {
 		return refuse(403, 'Your role does not allow this.');
 	}
 	if (answer === 'choose a name') {
-		if (isPage) redirect(303, guarded ? `/sign-in?to=${encodeURIComponent(url.pathname)}` : '/welcome');
-		return refuse(401, guarded ? 'Sign in first.' : 'Choose your name first: open /welcome.');
+		const wanted = pathWithin(url.pathname) ?? '/';
+		if (isPage) redirectTo(303, guarded ? `/sign-in?to=${encodeURIComponent(wanted)}` : '/welcome');
+		return refuse(401, guarded ? 'Sign in first.' : `Choose your name first: open ${PREFIX}/welcome.`);
 	}
 
 	const response = await wholePage((options) => resolve(event, options));

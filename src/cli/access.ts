@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import {
 	actorOf,
 	choosePerson,
@@ -61,7 +62,7 @@ function printLink(ledger: Ledger, name: string, address: string | null): void {
 	const person = known(ledger, name);
 	const { token } = makeLink(ledger, owner(ledger), person.id, 'password');
 	say(`Opens once, for ${PASSWORD_LINK_MINUTES} minutes, to set the password of ${person.code}:`);
-	say(`${address ?? 'http://ADDRESS-OF-THE-SERVER'}/set-password#${token}`);
+	say(`${address ?? 'http://ADDRESS-OF-THE-SERVER'}${PREFIX}/set-password#${token}`);
 }
 
 function known(ledger: Ledger, name: string): PersonView {

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { createServer, type RequestListener, type Server } from 'node:http';
 import {
 	CLIENT_HEADER,
@@ -57,7 +58,9 @@ async function serve(config: Config): Promise<void> {
 	answer = frontDoor(address, config.proxies, uploadsInTurn(handler));
 	for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stop(server, signal));
 	log.info('server open', { port });
-	process.stdout.write(`Slip Ledger is open at ${address.origin} (ledger in ${config.dataFolder})\n`);
+	process.stdout.write(
+		`Slip Ledger is open at ${address.origin}${PREFIX} (ledger in ${config.dataFolder})\n`
+	);
 }
 
 /**

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
+import { readPrefix } from './readPrefix.mjs';
 
 /** what a build depends on: when any of it changes, the next command builds anew */
 const STAMPED = [
@@ -22,11 +23,13 @@ const STAMPED = [
  * What tells one state of the sources from another.
  *
  * @param {string} project folder of the project
- * @returns {string} first 16 hex digits of SHA-256 over names and contents of all that is built, and the
- *   version of Node that builds it
+ * @param {Readonly<Record<string, string | undefined>>} [env]
+ * @returns {string} first 16 hex digits of SHA-256 over names and contents of all that is built, the version of
+ *   Node that builds it and the prefix that is built in
+ * @throws {Error} with a sentence, for a prefix that is none
  */
-export function stampOfSources(project) {
-	const hash = createHash('sha256').update(process.version);
+export function stampOfSources(project, env = process.env) {
+	const hash = createHash('sha256').update(process.version).update(readPrefix(env));
 	for (const path of STAMPED) addToHash(hash, project, path);
 	return hash.digest('hex').slice(0, 16);
 }

@@ -76,7 +76,10 @@ describe('the container file', () => {
 		const variables = all('ENV').flatMap((words) => [...words.matchAll(/(\w+)=/g)].map(([, name]) => name));
 		for (const name of variables.filter((name) => name !== 'NODE_ENV'))
 			expect(guide, name).toContain(`| \`${name}\``);
-		const watched = /127\.0\.0\.1:\$\{process\.env\.PORT\}(\/[\w.]+)/.exec(all('HEALTHCHECK').join())![1];
+		const watched =
+			/127\.0\.0\.1:\$\{process\.env\.PORT\}\$\{process\.env\.SLIP_LEDGER_PREFIX\}(\/[\w.]+)/.exec(
+				all('HEALTHCHECK').join()
+			)![1];
 		expect(existsSync(join(PROJECT, 'src/routes', watched, '+server.ts'))).toBe(true);
 		const data = /SLIP_LEDGER_DATA=(\S+)/.exec(all('ENV').join(' '))![1];
 		expect(all('VOLUME')).toEqual([data]);

@@ -105,7 +105,9 @@ describe('src/deploy/Containerfile', () => {
 	});
 
 	it('asks a page for its health that answers without a name, and builds with scripts that exist', () => {
-		const path = /127\.0\.0\.1:\$\{process\.env\.PORT\}(\/[\w.]+)/.exec(text)![1];
+		const path = /127\.0\.0\.1:\$\{process\.env\.PORT\}\$\{process\.env\.SLIP_LEDGER_PREFIX\}(\/[\w.]+)/.exec(
+			text
+		)![1];
 		expect(ROUTE_ROLES[path].read).toBe('everybody');
 		const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: object };
 		for (const [, script] of text.matchAll(/npm run (\w+)/g)) expect(scripts).toHaveProperty(script);

@@ -40,6 +40,15 @@ describe('stampOfSources', () => {
 		expect(stampOfSources(project)).not.toBe(before);
 	});
 
+	it('is another one for each prefix that is built in, and for none', () => {
+		const none = stampOfSources(project, {});
+		expect(stampOfSources(project, { SLIP_LEDGER_PREFIX: '' })).toBe(none);
+		const slips = stampOfSources(project, { SLIP_LEDGER_PREFIX: '/slips' });
+		expect(slips).not.toBe(none);
+		expect(stampOfSources(project, { SLIP_LEDGER_PREFIX: '/hubs' })).not.toBe(slips);
+		expect(() => stampOfSources(project, { SLIP_LEDGER_PREFIX: 'slips' })).toThrow('SLIP_LEDGER_PREFIX');
+	});
+
 	it('tells where one file ends and the next begins', () => {
 		writeFileSync(join(project, 'src/lib/b.ts'), 'two');
 		const before = stampOfSources(project);

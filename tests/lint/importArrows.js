@@ -14,11 +14,14 @@ export const ARROWS = {
 	'lib/hardware': [],
 	'lib/release': ['lib/reliability'],
 	'lib/tables': [],
+	// under which folder of a site the ledger is served
+	'lib/address': [],
 	// names of the drive's states; cells of tables to take away; what is fetched when it is asked for
 	'lib/charts': ['lib/slip', 'lib/tables', 'lib/ui'],
 	// packed figures are read in the page as well
-	'lib/ui': ['lib/tables'],
+	'lib/ui': ['lib/address', 'lib/tables'],
 	'lib/server': [
+		'lib/address',
 		'lib/ride',
 		'lib/drivetrain',
 		'lib/slip',
@@ -31,8 +34,9 @@ export const ARROWS = {
 	jobs: ['lib/ride', 'lib/drivetrain', 'lib/slip', 'lib/reliability', 'lib/hardware', 'lib/release'],
 	// child processes that read the ledger and write nothing
 	readers: ['lib/server', 'lib/ui', 'jobs'],
-	routes: ['lib/server', 'lib/slip', 'lib/ride', 'lib/reliability', 'lib/charts', 'lib/ui'],
+	routes: ['lib/address', 'lib/server', 'lib/slip', 'lib/ride', 'lib/reliability', 'lib/charts', 'lib/ui'],
 	cli: [
+		'lib/address',
 		'lib/server',
 		'lib/ride',
 		'lib/drivetrain',
@@ -43,7 +47,7 @@ export const ARROWS = {
 		'lib/ui'
 	],
 	// the framework's hooks start and stop the server's parts and say how data comes to pages
-	hooks: ['lib/server', 'lib/ui']
+	hooks: ['lib/address', 'lib/server', 'lib/ui']
 };
 
 /** Rooms without input or output, clock or chance. */

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 /** How far one upload is. */
 export interface SendProgress {
 	readonly sentBytes: number;
@@ -70,7 +71,7 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 			const from = broken ? await heldOffset(id, options) : offset;
 			broken = true;
 			begunMs = nowMs();
-			const sent = await options.fetch(`/uploads/${id}`, {
+			const sent = await options.fetch(`${PREFIX}/uploads/${id}`, {
 				method: 'PATCH',
 				headers: { 'content-type': 'application/octet-stream', 'upload-offset': String(from) },
 				body: file.slice(from, from + pieceBytes),
@@ -87,7 +88,9 @@ export async function sendFile(file: File, options: SendOptions): Promise<number
 		report();
 	}
 	const finished = await attempt(options, async () =>
-		answered(await options.fetch(`/uploads/${id}/finish`, { method: 'POST', signal: options.signal }))
+		answered(
+			await options.fetch(`${PREFIX}/uploads/${id}/finish`, { method: 'POST', signal: options.signal })
+		)
 	);
 	return Number(finished.importId);
 }
@@ -102,7 +105,7 @@ async function announce(file: File, options: SendOptions): Promise<{ id: string;
 	try {
 		const created = await attempt(options, async () =>
 			answered(
-				await options.fetch('/uploads', {
+				await options.fetch(`${PREFIX}/uploads`, {
 					method: 'POST',
 					headers: { 'content-type': 'application/json' },
 					body: JSON.stringify({ ...options.hints, name: file.name, size: file.size }),
@@ -147,7 +150,7 @@ async function goOn(options: SendOptions): Promise<{ id: string; offset: number 
 }
 
 async function heldOffset(id: string, options: SendOptions): Promise<number> {
-	const answer = await answered(await options.fetch(`/uploads/${id}`, { signal: options.signal }));
+	const answer = await answered(await options.fetch(`${PREFIX}/uploads/${id}`, { signal: options.signal }));
 	return Number(answer.offset);
 }
 

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import {
 	accessView,
 	endAccess,
@@ -30,7 +31,7 @@ export const actions: Actions = {
 			const personId = neededId(form, 'person');
 			const purpose: LinkPurpose = text(form, 'purpose') === 'password' ? 'password' : 'rides';
 			const { token } = makeLink(getLedger(), actorOf(locals), personId, purpose);
-			const href = `${url.origin}/${purpose === 'password' ? 'set-password' : 'come'}#${token}`;
+			const href = `${url.origin}${PREFIX}/${purpose === 'password' ? 'set-password' : 'come'}#${token}`;
 			return { made: { personId, purpose, href, qr: qrDrawing(href) } };
 		});
 	},

@@ -1,5 +1,5 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { createBike, getLedger, listBikes } from '$lib/server';
-import { redirect } from '@sveltejs/kit';
 import { actorOf, answered } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
 import { bikeInput } from './bikeInput';
@@ -10,6 +10,6 @@ export const actions: Actions = {
 	default: async ({ request, locals }) => {
 		const form = await request.formData();
 		const made = await answered(() => ({ id: createBike(getLedger(), actorOf(locals), bikeInput(form)) }));
-		return 'id' in made ? redirect(303, `/bikes/${made.id}`) : made;
+		return 'id' in made ? redirectTo(303, `/bikes/${made.id}`) : made;
 	}
 };

@@ -1,5 +1,5 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { buildList, createBuild, getLedger } from '$lib/server';
-import { redirect } from '@sveltejs/kit';
 import { actorOf, answered, decimal, text } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
 
@@ -15,6 +15,6 @@ export const actions: Actions = {
 				stepHubDeg: decimal(form, 'stepHubDeg')
 			})
 		}));
-		return 'id' in made ? redirect(303, `/builds/${made.id}/edit`) : made;
+		return 'id' in made ? redirectTo(303, `/builds/${made.id}/edit`) : made;
 	}
 };

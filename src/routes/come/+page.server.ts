@@ -1,4 +1,4 @@
-import { redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
 import { comeInByLink, getLedger } from '$lib/server';
 import { answered, text } from '../forms';
 import { deviceOf } from '../sign-in/deviceOf';
@@ -7,7 +7,7 @@ import type { Actions } from './$types';
 
 export const actions: Actions = {
 	default: async ({ request, cookies, locals }) => {
-		if (!locals.guarded) redirect(303, '/');
+		if (!locals.guarded) redirectTo(303, '/');
 		const form = await request.formData();
 		const refused = await answered(() => {
 			const opened = comeInByLink(getLedger(), {
@@ -17,6 +17,6 @@ export const actions: Actions = {
 			});
 			keepSession(cookies, locals, opened);
 		});
-		return 'status' in refused ? refused : redirect(303, '/own');
+		return 'status' in refused ? refused : redirectTo(303, '/own');
 	}
 };

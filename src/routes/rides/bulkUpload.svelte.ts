@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { BulkSend, type BulkOptions, type BulkView } from '$lib/ui/bulk/bulkSend';
 
 /** a thousand files must not redraw the page, or load it anew, a thousand times */
@@ -86,7 +87,7 @@ export function bulkUpload(
  */
 async function serverAnswers(): Promise<boolean> {
 	try {
-		return (await fetch('/health.json')).ok;
+		return (await fetch(`${PREFIX}/health.json`)).ok;
 	} catch {
 		return false;
 	}

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import type { ImportOverview } from '$lib/server/views';
 
 const LOAD_EVERY_MS = 3_000;
@@ -27,7 +28,7 @@ export function pollImports(loaded: () => ImportOverview, settled: () => void) {
 		if (underWay === 0) return;
 		const before = underWay;
 		const timer = setInterval(async () => {
-			const response = await fetch('/imports.json?overview').catch(() => null);
+			const response = await fetch(`${PREFIX}/imports.json?overview`).catch(() => null);
 			if (!response?.ok) return;
 			const answer = (await response.json()) as ImportOverview;
 			fresh = answer;

@@ -1,4 +1,4 @@
-import { redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
 import { getLedger, LedgerRefusal, openSession, setPasswordByLink, SHORTEST_PASSWORD } from '$lib/server';
 import { answered, text } from '../forms';
 import { deviceOf } from '../sign-in/deviceOf';
@@ -9,7 +9,7 @@ export const load: PageServerLoad = () => ({ shortest: SHORTEST_PASSWORD });
 
 export const actions: Actions = {
 	default: async ({ request, cookies, locals }) => {
-		if (!locals.guarded) redirect(303, '/');
+		if (!locals.guarded) redirectTo(303, '/');
 		const form = await request.formData();
 		const password = String(form.get('password') ?? '');
 		const refused = await answered(async () => {
@@ -26,6 +26,6 @@ export const actions: Actions = {
 				openSession(getLedger(), { personId: person.id, linkId: null, device: deviceOf(request) })
 			);
 		});
-		return 'status' in refused ? refused : redirect(303, '/');
+		return 'status' in refused ? refused : redirectTo(303, '/');
 	}
 };

@@ -1,4 +1,4 @@
-import { redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
 import { getLedger, signIn } from '$lib/server';
 import { answered, text } from '../forms';
 import { deviceOf } from './deviceOf';
@@ -7,13 +7,13 @@ import { whereTo } from './whereTo';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ locals, url }) => {
-	if (!locals.guarded || locals.actor) redirect(303, whereTo(url.searchParams.get('to')));
+	if (!locals.guarded || locals.actor) redirectTo(303, whereTo(url.searchParams.get('to')));
 	return {};
 };
 
 export const actions: Actions = {
 	default: async ({ request, cookies, locals, url }) => {
-		if (!locals.guarded) redirect(303, '/');
+		if (!locals.guarded) redirectTo(303, '/');
 		const form = await request.formData();
 		const refused = await answered(async () => {
 			const opened = await signIn(getLedger(), {
@@ -24,6 +24,6 @@ export const actions: Actions = {
 			});
 			keepSession(cookies, locals, opened);
 		});
-		return 'status' in refused ? refused : redirect(303, whereTo(url.searchParams.get('to')));
+		return 'status' in refused ? refused : redirectTo(303, whereTo(url.searchParams.get('to')));
 	}
 };

@@ -1,3 +1,4 @@
+import { COOKIE_PATH } from '$lib/address/prefix';
 import type { Cookies } from '@sveltejs/kit';
 import { sessionCookie, type Opened } from '$lib/server';
 
@@ -7,7 +8,7 @@ import { sessionCookie, type Opened } from '$lib/server';
  */
 export function keepSession(cookies: Cookies, locals: App.Locals, opened: Opened): void {
 	cookies.set(sessionCookie(locals.secure), opened.token, {
-		path: '/',
+		path: COOKIE_PATH,
 		httpOnly: true,
 		sameSite: 'lax',
 		secure: locals.secure,
@@ -17,7 +18,7 @@ export function keepSession(cookies: Cookies, locals: App.Locals, opened: Opened
 
 export function forgetSession(cookies: Cookies, locals: App.Locals): void {
 	cookies.delete(sessionCookie(locals.secure), {
-		path: '/',
+		path: COOKIE_PATH,
 		httpOnly: true,
 		sameSite: 'lax',
 		secure: locals.secure

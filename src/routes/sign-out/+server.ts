@@ -1,4 +1,4 @@
-import { redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
 import { endSession, getLedger } from '$lib/server';
 import { forgetSession } from '../sign-in/keepSession';
 import type { RequestHandler } from './$types';
@@ -7,5 +7,5 @@ import type { RequestHandler } from './$types';
 export const POST: RequestHandler = ({ cookies, locals }) => {
 	if (locals.sessionId !== null) endSession(getLedger(), locals.sessionId);
 	if (locals.guarded) forgetSession(cookies, locals);
-	redirect(303, locals.guarded ? '/sign-in' : '/');
+	redirectTo(303, locals.guarded ? '/sign-in' : '/');
 };

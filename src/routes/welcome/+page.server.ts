@@ -1,4 +1,4 @@
-import { redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
 import { getLedger, installExample, ledgerIsEmpty, startEmpty } from '$lib/server';
 import { actorOf, answered, text } from '../forms';
 import { chooseName } from './chooseName';
@@ -8,7 +8,7 @@ export const load: PageServerLoad = ({ locals, url }) => {
 	const ledger = getLedger();
 	const empty = ledgerIsEmpty(ledger);
 	const other = url.searchParams.has('other') && !locals.guarded;
-	if (locals.actor && !empty && !other) redirect(303, '/');
+	if (locals.actor && !empty && !other) redirectTo(303, '/');
 	return { named: locals.actor !== null && !other, empty };
 };
 
@@ -16,14 +16,14 @@ export const actions: Actions = {
 	name: async ({ request, cookies, locals }) => {
 		const name = text(await request.formData(), 'name');
 		const refused = await answered(() => chooseName(cookies, locals, name));
-		return 'status' in refused ? refused : redirect(303, '/welcome');
+		return 'status' in refused ? refused : redirectTo(303, '/welcome');
 	},
 	example: async ({ locals }) => {
 		const refused = await answered(() => installExample(getLedger(), actorOf(locals)));
-		return refused && 'status' in refused ? refused : redirect(303, '/');
+		return refused && 'status' in refused ? refused : redirectTo(303, '/');
 	},
 	empty: async ({ locals }) => {
 		const refused = await answered(() => startEmpty(getLedger(), actorOf(locals)));
-		return refused && 'status' in refused ? refused : redirect(303, '/wheels');
+		return refused && 'status' in refused ? refused : redirectTo(303, '/wheels');
 	}
 };

@@ -1,5 +1,5 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { buildList, createBuild, createWheel, getLedger, listWheels } from '$lib/server';
-import { redirect } from '@sveltejs/kit';
 import { actorOf, answered, decimal, text } from '../forms';
 import type { Actions, PageServerLoad } from './$types';
 import { wheelInput } from './wheelInput';
@@ -15,7 +15,7 @@ export const actions: Actions = {
 		const made = await answered(() => ({
 			id: createWheel(getLedger(), actorOf(locals), wheelInput(form))
 		}));
-		return 'id' in made ? redirect(303, `/wheels/${made.id}`) : made;
+		return 'id' in made ? redirectTo(303, `/wheels/${made.id}`) : made;
 	},
 	build: async ({ request, locals }) => {
 		const form = await request.formData();
@@ -26,6 +26,6 @@ export const actions: Actions = {
 				stepHubDeg: decimal(form, 'stepHubDeg')
 			})
 		}));
-		return 'id' in made ? redirect(303, `/builds/${made.id}`) : made;
+		return 'id' in made ? redirectTo(303, `/builds/${made.id}`) : made;
 	}
 };

@@ -1,3 +1,4 @@
+import { pathWithin, PREFIX } from '$lib/address/prefix';
 import { BlockList, isIP } from 'node:net';
 import type { IncomingMessage, RequestListener, ServerResponse } from 'node:http';
 import { askedThrough, PROXY_HEADERS } from './askedThrough';
@@ -23,6 +24,7 @@ export function frontDoor(
 	const ownHost = new URL(address.origin).host;
 	return (request, response) => {
 		throwAwayRest(request, response);
+		if (pathWithin(pathOf(request)) === null) return notHere(response);
 		const remote = request.socket.remoteAddress ?? '';
 		const asked = askedThrough(remote, request.headers, trusted);
 		for (const name of PROXY_HEADERS) delete request.headers[name];
@@ -34,7 +36,11 @@ export function frontDoor(
 				'This Slip Ledger is open on its own machine only. To reach it through a proxy, start it with --address and --proxy.'
 			);
 		// a watcher on this machine asks under whatever name it knows the server by
-		if (isLoopbackAddress(remote) && !asked.passedOn && WATCHED_ROUTES.has(request.url ?? ''))
+		if (
+			isLoopbackAddress(remote) &&
+			!asked.passedOn &&
+			WATCHED_ROUTES.has(pathWithin(request.url ?? '') ?? '')
+		)
 			request.headers.host = ownHost;
 		else if (secure && asked.scheme !== 'https') return toHttps(request, response, address.origin);
 		return app(request, response);
@@ -44,9 +50,18 @@ export function frontDoor(
 /** Passwords and cookies must not travel in the clear; what was sent in the clear is not acted on. */
 function toHttps(request: IncomingMessage, response: ServerResponse, origin: string): void {
 	const reads = request.method === 'GET' || request.method === 'HEAD';
-	const path = request.url?.startsWith('/') && !request.url.startsWith('//') ? request.url : '/';
+	const path = request.url?.startsWith('/') && !request.url.startsWith('//') ? request.url : `${PREFIX}/`;
 	if (!reads) return refuse(response, 'This Slip Ledger is open over https only.');
 	response.writeHead(308, { location: `${origin}${path}`, 'cache-control': 'no-store' }).end();
+}
+
+const pathOf = (request: IncomingMessage) => (request.url ?? '').split('?', 1)[0];
+
+/** What does not lie under the prefix is not ours, the watched addresses included. */
+function notHere(response: ServerResponse): void {
+	response
+		.writeHead(404, { 'content-type': 'application/json; charset=utf-8', 'cache-control': 'no-store' })
+		.end(JSON.stringify({ sentence: `This Slip Ledger is served under ${PREFIX}/ and nowhere else.` }));
 }
 
 function refuse(response: ServerResponse, sentence: string): void {

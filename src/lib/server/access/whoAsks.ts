@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import type { Actor } from '../actor';
 import type { Ledger } from '../ledger/openLedger';
 import { actorOf } from '../people/people';
@@ -32,9 +33,13 @@ export function whoAsks(
 	return person ? { ...NOBODY, actor: actorOf(person) } : NOBODY;
 }
 
-/** Behind https the name binds the cookie to this host, path / and https: no neighbour can set it. */
-export function sessionCookie(secure: boolean): string {
-	return secure ? '__Host-session' : 'session';
+/**
+ * Behind https the name binds the cookie to this host, path / and https: no neighbour can set it. Under a prefix the
+ * cookie belongs to that folder, which such a name does not allow: there it binds to https alone.
+ */
+export function sessionCookie(secure: boolean, prefix: string = PREFIX): string {
+	if (!secure) return 'session';
+	return prefix === '' ? '__Host-session' : '__Secure-session';
 }
 
 /**

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { resolve } from 'node:path';
 import { blockListOf } from '../access/frontDoor';
 import { LedgerRefusal } from '../refusal';
@@ -10,7 +11,7 @@ export interface Config {
 	readonly host: string;
 	/** 0 = any free port */
 	readonly port: number;
-	/** what people have in their browser's address line, when it is not host and port; without a path */
+	/** what people have in their browser's address line, when it is not host and port; without a path, which is the prefix's to say */
 	readonly address: string | null;
 	/** addresses or networks of proxies whose word on who asks is taken */
 	readonly proxies: readonly string[];
@@ -57,10 +58,10 @@ function addressOf(text: string): string | null {
 			'wrong-setting',
 			`"${text.slice(0, 100)}" is no address for a browser: give one like https://ledger.example.org.`
 		);
-	if (url.pathname !== '/')
+	if (url.pathname !== '/' && url.pathname.replace(/\/$/, '') !== PREFIX)
 		throw new LedgerRefusal(
 			'wrong-setting',
-			`Slip Ledger cannot lie under "${url.pathname.slice(0, 100)}" of another site: give it a name of its own, like https://ledger.${url.hostname}.`
+			`Slip Ledger was built to lie under "${PREFIX}/", not under "${url.pathname.slice(0, 100)}": set SLIP_LEDGER_PREFIX to that folder, or give the ledger a name of its own, like https://ledger.${url.hostname}.`
 		);
 	return url.origin;
 }

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import type { RequestListener } from 'node:http';
 import { inTurn } from '../inTurn';
 import { log } from '../log/log';
@@ -8,7 +9,7 @@ import { log } from '../log/log';
  */
 export function uploadsInTurn(app: RequestListener): RequestListener {
 	return (request, response) => {
-		if (!request.url?.startsWith('/uploads')) return app(request, response);
+		if (!request.url?.startsWith(`${PREFIX}/uploads`)) return app(request, response);
 		inTurn(() => app(request, response)).catch((error) => {
 			log.failure('upload not taken up', error);
 			response.destroy();

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { sendFile, SendRefused } from '../sendFile';
 import { hashOf, resumeFile } from './resumeFile';
 import { timeLeft } from './timeLeft';
@@ -124,7 +125,7 @@ export class BulkSend {
 
 	async #takeBack(uploadId: string): Promise<void> {
 		await this.options
-			.fetch(`/uploads/${encodeURIComponent(uploadId)}`, { method: 'DELETE' })
+			.fetch(`${PREFIX}/uploads/${encodeURIComponent(uploadId)}`, { method: 'DELETE' })
 			.catch(() => undefined);
 	}
 
@@ -211,7 +212,7 @@ export class BulkSend {
 	async #known(hashes: readonly string[]): Promise<string[]> {
 		if (hashes.length === 0) return [];
 		try {
-			const response = await this.options.fetch('/uploads/known', {
+			const response = await this.options.fetch(`${PREFIX}/uploads/known`, {
 				method: 'POST',
 				headers: { 'content-type': 'application/json' },
 				body: JSON.stringify({ hashes })

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { sha256 } from './sha256';
 
 /** smaller ones are sent anew sooner than they are compared, unless the line is slow */
@@ -36,7 +37,7 @@ export async function resumeFile(
 	for (const [i, sha256] of held.pieces.entries()) {
 		const from = i * held.pieceBytes;
 		if ((await hashOf(file.slice(from, from + held.pieceBytes))) === sha256) continue;
-		await fetch(`/uploads/${encodeURIComponent(held.id)}`, { method: 'DELETE', signal }).catch(
+		await fetch(`${PREFIX}/uploads/${encodeURIComponent(held.id)}`, { method: 'DELETE', signal }).catch(
 			() => undefined
 		);
 		return undefined;
@@ -50,7 +51,7 @@ async function askFor(
 	signal: AbortSignal
 ): Promise<{ id: string; pieceBytes: number; pieces: string[] } | null> {
 	try {
-		const response = await fetch('/uploads/resume', {
+		const response = await fetch(`${PREFIX}/uploads/resume`, {
 			method: 'POST',
 			headers: { 'content-type': 'application/json' },
 			body: JSON.stringify({ name, size }),

@@ -1,4 +1,5 @@
-import { error, redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
+import { error } from '@sveltejs/kit';
 import {
 	buildHardware,
 	copyBuild,
@@ -95,7 +96,7 @@ export const actions: Actions = {
 		const made = await answered(() => ({
 			id: makeRevision(getLedger(), actorOf(locals), pathId(params.id))
 		}));
-		return 'id' in made ? redirect(303, `/builds/${made.id}/edit`) : made;
+		return 'id' in made ? redirectTo(303, `/builds/${made.id}/edit`) : made;
 	},
 	copy: async ({ request, locals, params }) => {
 		const form = await request.formData();
@@ -103,7 +104,7 @@ export const actions: Actions = {
 		const made = await answered(() => ({
 			id: copyBuild(getLedger(), actorOf(locals), pathId(params.id), name)
 		}));
-		return 'id' in made ? redirect(303, `/builds/${made.id}/edit`) : made;
+		return 'id' in made ? redirectTo(303, `/builds/${made.id}/edit`) : made;
 	},
 	attach: async ({ request, locals, params }) => {
 		const form = await request.formData();

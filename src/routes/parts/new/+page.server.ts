@@ -1,5 +1,6 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { createPart, getLedger, LedgerRefusal, PART_FINISHES, PART_KINDS, partView } from '$lib/server';
-import { fail, redirect } from '@sveltejs/kit';
+import { fail } from '@sveltejs/kit';
 import { typedFields } from '../../typedFields';
 import { actorOf } from '../../forms';
 import { fieldsOfPart, readPartForm } from '../partFields';
@@ -27,6 +28,6 @@ export const actions: Actions = {
 			if (!(refused instanceof LedgerRefusal)) throw refused;
 			return fail(400, { sentence: refused.sentence, typed: typedFields(form) });
 		}
-		redirect(303, `/parts/${id}`);
+		redirectTo(303, `/parts/${id}`);
 	}
 };

@@ -1,3 +1,4 @@
+import { PREFIX } from '$lib/address/prefix';
 import { fineLines, type FineLines } from '$lib/charts/fineLines';
 import { readChannels } from '$lib/charts/readChannels';
 import type { TimeWindow } from '$lib/charts/timeWindow';
@@ -58,7 +59,7 @@ export class OwnRateLines {
 		if (this.#asked === 'nothing') return null;
 		this.#asked = query;
 		// a look that fails leaves what is there
-		const response = await fetch(`/rides/${this.rideId}/channels?${query}`).catch(() => null);
+		const response = await fetch(`${PREFIX}/rides/${this.rideId}/channels?${query}`).catch(() => null);
 		if (!response?.ok || this.#asked !== query) return null;
 		return fineLines(readChannels(await response.arrayBuffer()));
 	}

@@ -1,4 +1,5 @@
-import { error, fail, redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
+import { error, fail } from '@sveltejs/kit';
 import {
 	buildContents,
 	buildHardware,
@@ -50,6 +51,6 @@ export const actions: Actions = {
 			const stale = String(stands) !== text(form, 'rowVersion');
 			return fail(400, { sentence: refused.sentence, stale, typed: typedFields(form) });
 		}
-		redirect(303, `/builds/${buildId}`);
+		redirectTo(303, `/builds/${buildId}`);
 	}
 };

@@ -1,5 +1,6 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { changePart, getLedger, LedgerRefusal, PART_FINISHES, PART_KINDS, partView } from '$lib/server';
-import { error, fail, redirect } from '@sveltejs/kit';
+import { error, fail } from '@sveltejs/kit';
 import { actorOf, neededId, pathId, text } from '../../../forms';
 import { typedFields } from '../../../typedFields';
 import { fieldsOfPart, readPartForm } from '../../partFields';
@@ -27,6 +28,6 @@ export const actions: Actions = {
 			const stale = String(partView(getLedger(), partId)?.rowVersion) !== text(form, 'rowVersion');
 			return fail(400, { sentence: refused.sentence, stale, typed: typedFields(form) });
 		}
-		redirect(303, `/parts/${partId}`);
+		redirectTo(303, `/parts/${partId}`);
 	}
 };

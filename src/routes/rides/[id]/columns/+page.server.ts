@@ -1,4 +1,5 @@
-import { error, redirect } from '@sveltejs/kit';
+import { redirectTo } from '$lib/address/redirectTo';
+import { error } from '@sveltejs/kit';
 import { getLedger, nameColumnsAnew, pokeWebRunner, rideColumns, ridesReadAlike } from '$lib/server';
 import { actorOf, answered, pathId, text } from '../../../forms';
 import { mappingOf } from '../../columns/mappingOf';
@@ -22,6 +23,6 @@ export const actions: Actions = {
 		});
 		if (!('rides' in outcome)) return outcome;
 		pokeWebRunner();
-		redirect(303, `/rides/${rideId}`);
+		redirectTo(303, `/rides/${rideId}`);
 	}
 };

@@ -1,5 +1,6 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { columnQuestion, getLedger, LedgerRefusal, nameColumns, pokeWebRunner } from '$lib/server';
-import { error, redirect } from '@sveltejs/kit';
+import { error } from '@sveltejs/kit';
 import { actorOf, answered, pathId } from '../../../forms';
 import { mappingOf } from '../mappingOf';
 import type { Actions, PageServerLoad } from './$types';
@@ -22,6 +23,6 @@ export const actions: Actions = {
 		});
 		if (!('files' in outcome)) return outcome;
 		pokeWebRunner();
-		redirect(303, '/rides');
+		redirectTo(303, '/rides');
 	}
 };

@@ -1,5 +1,6 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import { addStack, buildView, changeStack, getLedger, partChoices, stackPage } from '$lib/server';
-import { error, fail, redirect } from '@sveltejs/kit';
+import { error, fail } from '@sveltejs/kit';
 import { actorOf, pathId, rowId } from '../../../../forms';
 import { refusalOf } from '../../../../refusalOf';
 import { stackOfForm } from './stackForm';
@@ -43,7 +44,7 @@ export const actions: Actions = {
 			if (stackId === null) addStack(getLedger(), actor, buildId, stack);
 			else changeStack(getLedger(), actor, stackId, stack, rowId(form, 'version') ?? 0);
 		});
-		if (sentence === null) redirect(303, `/builds/${buildId}/stack`);
+		if (sentence === null) redirectTo(303, `/builds/${buildId}/stack`);
 		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
 		return fail(400, { sentence, typed: { ...stackOfForm(form), seenVersion: rowId(form, 'version') } });
 	}

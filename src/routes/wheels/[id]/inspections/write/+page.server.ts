@@ -1,3 +1,4 @@
+import { redirectTo } from '$lib/address/redirectTo';
 import {
 	correctInspection,
 	getLedger,
@@ -11,7 +12,7 @@ import {
 	wheelView
 } from '$lib/server';
 import { zonedInstant } from '$lib/ui/zonedInstant';
-import { error, fail, redirect } from '@sveltejs/kit';
+import { error, fail } from '@sveltejs/kit';
 import { actorOf, pathId, rowId, text } from '../../../../forms';
 import { refusalOf } from '../../../../refusalOf';
 import { inspectionOfForm } from './inspectionForm';
@@ -49,7 +50,7 @@ export const actions: Actions = {
 			if (inspectionId === null) inspectionId = recordInspection(getLedger(), actor, wheelId, inspection);
 			else correctInspection(getLedger(), actor, inspectionId, inspection, seenVersion ?? 0);
 		});
-		if (sentence === null) redirect(303, `/wheels/${wheelId}/inspections/${inspectionId}`);
+		if (sentence === null) redirectTo(303, `/wheels/${wheelId}/inspections/${inspectionId}`);
 		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
 		return fail(400, { sentence, typed: { ...inspectionOfForm(form, text(form, 'at')), seenVersion } });
 	}
