@@ -6,6 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { everyPath } from './exampleWords';
 import { findChromium } from './findChromium.mjs';
 import { openGuarded, OWNER, send, type GuardedServer } from './guardedServer';
+import { steadyRide } from './steadyRide';
 import { openTlsProxy, type TlsProxy } from './tlsProxy';
 import { watch, type Visit } from './workshop';
 
@@ -168,7 +169,11 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 		const phone = await visit({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 		await phone.page.goto(link);
 		await phone.page.waitForURL(`${address}/slips/own`);
-		await phone.page.locator('input[type=file][accept]').setInputFiles(RIDE);
+		await phone.page.locator('input[type=file][accept]').setInputFiles({
+			name: 'steady.tcx',
+			mimeType: 'application/xml',
+			buffer: steadyRide(Date.UTC(2026, 3, 1, 8))
+		});
 		await phone.page.locator('a[href^="/slips/own/"]').first().waitFor({ timeout: 90_000 });
 		expect(phone.complaints).toEqual([]);
 		// what is refused before any page leads back into the folder as well
@@ -190,10 +195,11 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 			const { page } = desk;
 			await page.goto('settings');
 			await page.getByRole('button', { name: 'Set up the example' }).click();
+			const reading = page.getByText('The example workshop is being read');
+			await page.getByText('It is in the ledger:').waitFor();
 			await page.goto('');
-			await page
-				.getByText('The example workshop is being read')
-				.waitFor({ state: 'hidden', timeout: READ_WITHIN_MS });
+			await reading.waitFor();
+			await reading.waitFor({ state: 'hidden', timeout: READ_WITHIN_MS });
 			await page.evaluate(() => ((window as unknown as { kept: boolean }).kept = true));
 			const nav = page.getByRole('navigation', { name: 'Main' });
 			for (const [name, path] of [
