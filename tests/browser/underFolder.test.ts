@@ -118,6 +118,7 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 			expect(answer.status, path).toBe(404);
 			expect(answer.body, path).toContain('is served under /slips/ and nowhere else');
 		}
+		expect((await ask(PREFIX)).headers.location).toMatch(/^\/slips\//);
 		const watcher = (path: string) =>
 			send(server, path, { headers: { host: `127.0.0.1:${server.port}` } }).then(({ status }) => status);
 		expect(await watcher('/health.json')).toBe(404);
@@ -297,4 +298,13 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 		},
 		READ_WITHIN_MS
 	);
+
+	it('forgets the browser when somebody leaves, and leads to the sign-in of the folder', async () => {
+		const { page, context } = desk;
+		await page.goto('password');
+		await page.getByRole('button', { name: 'Leave on this browser' }).click();
+		await page.waitForURL(`${address}/slips/sign-in`);
+		expect(await context.cookies(`${address}/slips/`)).toEqual([]);
+		expect((await ask('/slips/people')).status).toBe(303);
+	});
 });
