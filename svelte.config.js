@@ -21,6 +21,8 @@ export default {
 			directives: {
 				'default-src': ['none'],
 				'script-src': ['self'],
+				// the thread that paints a ride's strips
+				'worker-src': ['self'],
 				'style-src': ['self'],
 				// the one inline style of the framework's route announcer
 				'style-src-attr': ['unsafe-hashes', 'sha256-S8qMpvofolR8Mpjy4kQvEm7m1q8clzU4dfDH0AmvZjo='],

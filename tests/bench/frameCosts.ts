@@ -10,6 +10,8 @@ export interface TraceEvent {
 	readonly dur?: number;
 	/** microseconds of processor time of its thread, of complete events */
 	readonly tdur?: number;
+	/** of an event that names a thread */
+	readonly args?: { readonly name?: string };
 }
 
 /** What the main thread does in a frame. */
@@ -41,6 +43,24 @@ const KIND_OF: Readonly<Record<string, Kind>> = {
  */
 export function frameCosts(events: readonly TraceEvent[]): number[] {
 	const { tasks, begins } = framesOf(events);
+	return costsOf(tasks, begins);
+}
+
+/** The same for the threads beside the page's main one: those that it began itself. */
+export function workerCosts(events: readonly TraceEvent[]): number[] {
+	const { begins } = framesOf(events);
+	const workers = new Set(
+		events
+			.filter(({ name, args }) => name === 'thread_name' && args?.name?.startsWith('DedicatedWorker'))
+			.map(({ pid, tid }) => `${pid} ${tid}`)
+	);
+	const tasks = events.filter(
+		({ name, ph, pid, tid }) => TASKS.has(name) && ph === 'X' && workers.has(`${pid} ${tid}`)
+	);
+	return costsOf(tasks, begins);
+}
+
+function costsOf(tasks: readonly TraceEvent[], begins: readonly number[]): number[] {
 	const costs = new Array<number>(Math.max(0, begins.length - 1)).fill(0);
 	for (const { ts, tdur } of tasks) {
 		const frame = begins.findLastIndex((begin) => ts >= begin);

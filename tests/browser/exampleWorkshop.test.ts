@@ -265,11 +265,12 @@ describe('the example workshop, from the first start to a comparison', () => {
 	it('explains a word where it stands, by keyboard and by mouse', () =>
 		expectWordsAreExplained(desk, '/', 'Observed'));
 
-	it('asks for at most 90 KB of script a page', () =>
+	it('asks for at most 90 KB of script a page, the ride with an event open among them', async () =>
 		expectPagesAreLight(desk, workshop.origin, [
 			'/',
 			'/rides',
 			ridePath,
+			`${ridePath}?event=${await firstEvent(desk, ridePath)}`,
 			'/wheels/1',
 			'/builds/1',
 			'/compare'

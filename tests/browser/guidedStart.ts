@@ -6,6 +6,9 @@ import type { Visit } from './workshop';
 /** As much script as a page may ask for, gzipped. */
 const LARGEST_SCRIPT_BYTES = 90 * 1024;
 
+/** Those of a thread beside a page, which paints while the page is being read. */
+const LARGEST_THREAD_BYTES = 5 * 1024;
+
 /** Goes through the guided start by its own buttons, as a newcomer does. */
 export async function expectGuidedStartLeads({ page, complaints }: Visit): Promise<void> {
 	await page.goto('/');
@@ -54,8 +57,9 @@ export async function expectPagesAreLight(
 	const storageState = await visit.context.storageState();
 	const weights = await pageWeights(visit.context.browser()!, { baseURL: origin, storageState }, paths);
 	expect(weights.length).toBe(paths.length);
-	for (const { path, scriptBytes } of weights) {
+	for (const { path, scriptBytes, threadBytes } of weights) {
 		expect(scriptBytes, `${path} uses script`).toBeGreaterThan(1000);
 		expect(scriptBytes, `script of ${path}`).toBeLessThanOrEqual(LARGEST_SCRIPT_BYTES);
+		expect(threadBytes, `script beside ${path}`).toBeLessThanOrEqual(LARGEST_THREAD_BYTES);
 	}
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { drawDots } from '$lib/charts/drawDots';
+import { paintDots } from '$lib/charts/paintDots';
 import { groundPaths } from '$lib/charts/groundPaths';
 import { groundRows } from '$lib/charts/groundRows';
 import { hatchTile } from '$lib/charts/hatchTile';
@@ -115,7 +115,7 @@ describe('the ground as pixels', () => {
 	});
 
 	const places = stripPlaces(timeAxis(100), [0, 100], 160);
-	const rows = (ground: ReturnType<typeof groundPaths>) => groundRows(ground, 46, 100, 1, INKS);
+	const rows = ({ spans }: ReturnType<typeof groundPaths>) => groundRows(spans, 46, 100, 1, INKS);
 	const greens = ({ bytes, width }: Pixels, row: number) =>
 		Array.from({ length: width }, (_, x) => bytes[4 * (row * width + x) + 1]);
 
@@ -151,9 +151,9 @@ describe('the ground as pixels', () => {
 		const ground = groundPaths(places, [[10, 20]], []);
 		expect(rows(ground)).toBe(rows(ground));
 		const plain = rows(ground).bytes.slice(0, 4);
-		expect([...groundRows(ground, 46, 100, 1, { ...INKS, sheet: '#010203' }).bytes.slice(0, 4)]).toEqual([
-			1, 2, 3, 255
-		]);
+		expect([
+			...groundRows(ground.spans, 46, 100, 1, { ...INKS, sheet: '#010203' }).bytes.slice(0, 4)
+		]).toEqual([1, 2, 3, 255]);
 		expect(rows(ground).bytes.slice(0, 4)).toEqual(plain);
 		const other = groundPaths(places, [[0, 90]], []);
 		expect([...rows(other).bytes]).not.toEqual([...rows(ground).bytes.slice()]);
@@ -171,20 +171,17 @@ describe('the ground as pixels', () => {
 	});
 });
 
-describe('drawDots', () => {
+describe('paintDots', () => {
 	it('covers more where dots lie on each other', () => {
 		const { put, context } = canvas(4, 4);
-		const pointsOf = (dots: [number, number][]) => ({
-			x: f32(...dots.map(([x]) => x)),
-			y: f32(...dots.map(([, y]) => y))
+		const scene = (dots: [number, number][]) => ({
+			kind: 'dots' as const,
+			points: { x: f32(...dots.map(([x]) => x)), y: f32(...dots.map(([, y]) => y)) },
+			shown: [0, dots.length] as const,
+			size: 1,
+			alpha: 0.5
 		});
-		const draw = (...dots: [number, number][]) =>
-			drawDots(context, pointsOf(dots), {
-				shown: [0, dots.length],
-				size: 1,
-				alpha: 0.5,
-				colour: '#123'
-			});
+		const draw = (...dots: [number, number][]) => paintDots({ context, ratio: 1 }, scene(dots), INKS);
 		draw([0.5, 0.5], [2.5, 2.5], [2.5, 2.5]);
 		const alpha = (x: number, y: number) => put[0].image.data[4 * (4 * y + x) + 3];
 		expect([alpha(0, 0), alpha(2, 2), alpha(3, 3)]).toEqual([128, 191, 0]);

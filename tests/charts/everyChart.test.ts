@@ -12,7 +12,9 @@ const ROUTES = at('src/routes');
 const PARTS = [
 	'ChartFrame',
 	'EndNumbers',
+	'FarCanvas',
 	'LayeredDrawing',
+	'NearCanvas',
 	'SaveChart',
 	'SlipGlyph',
 	'StateRibbon',

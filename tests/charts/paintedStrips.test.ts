@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
-import { laneShare, laneSums, type LaneSum } from '$lib/charts/driveLanes';
+import { laneShare, laneSums } from '$lib/charts/driveLanes';
 import { groundPaths } from '$lib/charts/groundPaths';
+import { lanesScene } from '$lib/charts/lanesScene';
 import { linearScale } from '$lib/charts/linearScale';
 import { minMaxLevels } from '$lib/charts/minMaxLevels';
 import { paintLanes } from '$lib/charts/paintLanes';
@@ -8,7 +9,8 @@ import { paintStrip } from '$lib/charts/paintStrip';
 import { pixelBox } from '$lib/charts/pixelBox';
 import { distanceAxis, timeAxis, type RideAxis } from '$lib/charts/rideAxis';
 import type { StripTrace } from '$lib/charts/strip';
-import { stripPlaces, type StripPlaces } from '$lib/charts/stripPlaces';
+import { stripPlaces } from '$lib/charts/stripPlaces';
+import { stripScene } from '$lib/charts/stripScene';
 import { DRIVE_STATES } from '$lib/slip/analysis';
 import { canvas, Image, INKS } from './fakeCanvas';
 
@@ -31,7 +33,7 @@ describe('paintStrip', () => {
 			traces: [trace],
 			filled: null
 		};
-		paintStrip({ context, ratio: 1 }, scene, INKS);
+		paintStrip({ context, ratio: 1 }, stripScene(scene, 1), INKS);
 		return Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50)]);
 	}
 
@@ -41,7 +43,7 @@ describe('paintStrip', () => {
 		const ground = groundPaths(places, [], []);
 		paintStrip(
 			{ context, ratio: 1 },
-			{ places, ground, y, box, grid: [], traces: [trace], filled: null },
+			stripScene({ places, ground, y, box, grid: [], traces: [trace], filled: null }, 1),
 			INKS
 		);
 		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([46, 20, 100]);
@@ -95,12 +97,12 @@ describe('paintLanes', () => {
 				ground: groundPaths(places, [], []),
 				box: { left: 46, top: 4, width: 100, height: 60 },
 				lanes: laneSums(state),
-				strokes: [],
+				shifts: new Float32Array(0),
 				lines: 0,
 				lane: 12,
 				fill: 9
 			};
-			paintLanes({ context, ratio: 1 }, scene, INKS);
+			paintLanes({ context, ratio: 1 }, lanesScene(scene, 1), INKS);
 			const { data } = put[0].image;
 			// ink covers the rows of the first lane as far as it is filled
 			let sum = 0;
@@ -111,43 +113,38 @@ describe('paintLanes', () => {
 		expect(filled(distanceAxis(way, 999)!)).toBeCloseTo(0.6, 1);
 	});
 
-	/** the red of a pixel of the ribbon's box, 100 px wide */
-	function ribbon(places: StripPlaces, lanes: readonly LaneSum[], strokes: readonly number[]) {
-		const { put, context } = canvas(160, 40);
-		const scene = {
-			places,
-			ground: groundPaths(places, [], []),
-			box: { left: 46, top: 4, width: 100, height: 24 },
-			lanes,
-			strokes,
-			lines: 0,
-			lane: 12,
-			fill: 9
-		};
-		paintLanes({ context, ratio: 1 }, scene, INKS);
-		return (x: number, row: number) => put[0].image.data[4 * (row * 100 + x)];
-	}
+	const places = stripPlaces(timeAxis(999), [0, 999], 160);
+	const ribbon = {
+		places,
+		ground: groundPaths(places, [], []),
+		box: { left: 46, top: 4, width: 100, height: 24 },
+		lines: 0,
+		lane: 12,
+		fill: 9
+	};
 
-	it('has of each column the share that the lane has of its seconds, and nothing beyond the ends of the ride', () => {
+	it('has of each column the share that the lane has of its seconds, also beyond the ends of the ride', () => {
 		const state = Float32Array.from({ length: 1000 }, (_, s) =>
 			DRIVE_STATES.indexOf(s % 7 < 3 ? 'driving' : 'coasting')
 		);
-		const [lane] = laneSums(state);
-		const places = stripPlaces(timeAxis(1100), [-50, 1050], 160);
-		const red = ribbon(places, [lane], []);
-		const filled = (x: number) =>
-			Array.from({ length: 12 }, (_, row) => (255 - red(x, row)) / 255).reduce((sum, share) => sum + share);
-		for (const x of [6, 20, 50, 80]) {
-			const share = laneShare(lane, places.timeAt(46 + x), places.timeAt(48 + x));
-			expect(share).toBeGreaterThan(0.2);
-			expect(filled(x)).toBeCloseTo(9 * share, 1);
+		const lanes = laneSums(state);
+		const long = stripPlaces(timeAxis(1100), [-50, 1050], 160);
+		const scene = lanesScene({ ...ribbon, places: long, lanes, shifts: new Float32Array(0) }, 1);
+		expect(scene.lanes[0]).toHaveLength(50);
+		for (const column of [3, 10, 25, 40]) {
+			const [fromS, toS] = [long.timeAt(46 + 2 * column), long.timeAt(48 + 2 * column)];
+			expect(scene.lanes[0][column]).toBeCloseTo(laneShare(lanes[0], fromS, toS), 5);
 		}
-		expect([filled(0), filled(98)]).toEqual([0, 0]);
+		expect(scene.lanes[0][0]).toBe(0);
+		expect(scene.lanes[0][49]).toBe(0);
 	});
 
 	it('draws a stroke at each recorded shift, at the foot of the ribbon', () => {
-		const red = ribbon(stripPlaces(timeAxis(999), [0, 999], 160), [], [56.5]);
-		// 1.25 px wide around the middle of a column: all of it, an eighth of those beside it
+		const { put, context } = canvas(160, 40);
+		const scene = lanesScene({ ...ribbon, lanes: [], shifts: Float32Array.of(56.5) }, 1);
+		paintLanes({ context, ratio: 1 }, scene, INKS);
+		const red = (x: number, row: number) => put[0].image.data[4 * (row * 100 + x)];
+		// 1.25 px wide around 56.5: all of the column at 10, an eighth of those beside it
 		expect([8, 9, 10, 11, 12].map((x) => red(x, 20))).toEqual([255, 223, 0, 223, 255]);
 		expect([14, 15, 23].map((row) => red(10, row))).toEqual([255, 0, 0]);
 	});

@@ -22,6 +22,21 @@ describe('StripsControl', () => {
 		expect(control().timeAt(0, box)).toBe(0);
 	});
 
+	it('takes a pointer for what it points at while the window is already further on', () => {
+		const strips = control();
+		strips.show([0, 100]);
+		strips.see([0, 100]);
+		strips.show([100, 200]);
+		expect(strips.timeAt(STRIP_MARGIN.left + 250, box)).toBe(25);
+		strips.see([100, 200]);
+		expect(strips.timeAt(STRIP_MARGIN.left + 250, box)).toBe(125);
+		// what lies under a wheel stays under it, however many turns come before the next picture
+		const wheel = { clientX: STRIP_MARGIN.left + 250, deltaX: 0, deltaY: -100, preventDefault: () => {} };
+		for (let turn = 0; turn < 3; turn++) strips.wheel(wheel as WheelEvent, box, true);
+		strips.see(strips.shown);
+		expect(strips.timeAt(STRIP_MARGIN.left + 250, box)).toBeCloseTo(125, 6);
+	});
+
 	it('zooms about the read-out when it is in view', () => {
 		const strips = control();
 		strips.cursorS = 200;

@@ -13,14 +13,24 @@ export interface Inks {
 
 /**
  * @param element a getter: the canvas exists only after mounting
- * @returns an object whose `current` follows the colour scheme, and paper when the page is printed
+ * @returns an object whose `current` follows the colour scheme, and paper when the page is printed; `printed`: it is
+ *   for paper now
  */
-export function canvasInks(element: () => Element | undefined): { readonly current: Inks } {
+export function canvasInks(element: () => Element | undefined): {
+	readonly current: Inks;
+	readonly printed: boolean;
+} {
 	let scheme = $state(0);
+	let printed = $state(false);
 	$effect(() => {
-		const queries = ['(prefers-color-scheme: dark)', 'print'].map((query) => matchMedia(query));
+		const queries = ['print', '(prefers-color-scheme: dark)'].map((query) => matchMedia(query));
+		printed = queries[0].matches;
 		// at once: a page that is about to be printed does not wait
-		const changed = () => flushSync(() => scheme++);
+		const changed = () =>
+			flushSync(() => {
+				printed = queries[0].matches;
+				scheme++;
+			});
 		for (const query of queries) query.addEventListener('change', changed);
 		return () => {
 			for (const query of queries) query.removeEventListener('change', changed);
@@ -45,6 +55,9 @@ export function canvasInks(element: () => Element | undefined): { readonly curre
 	return {
 		get current() {
 			return current;
+		},
+		get printed() {
+			return printed;
 		}
 	};
 }

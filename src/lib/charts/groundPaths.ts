@@ -15,14 +15,19 @@ export interface EventSpan {
 	readonly selected: boolean;
 }
 
-/** The ground of all strips of a stack, made once a frame: as pixels for canvases, as paths for SVG. */
-export interface StripGroundPaths {
+/** The ground as plain values, for whoever paints it by pixels: [from, to, from, to, ...] in pixels. */
+export interface GroundSpans {
 	/** stretches that could not have shown a reference slip */
+	readonly hatched: Float32Array;
+	readonly gaps: Float32Array;
+	readonly events: readonly EventSpan[];
+}
+
+/** The ground of all strips of a stack, made once a frame: as stretches for canvases, as paths for SVG. */
+export interface StripGroundPaths {
 	readonly hatched: string;
 	readonly gaps: string;
-	readonly hatchedSpans: readonly PixelSpan[];
-	readonly gapSpans: readonly PixelSpan[];
-	readonly events: readonly EventSpan[];
+	readonly spans: GroundSpans;
 }
 
 /**
@@ -40,13 +45,15 @@ export function groundPaths(
 	const hatchedSpans = places.gathered(hatched);
 	const gapSpans = places.gathered(gaps);
 	return {
-		hatchedSpans,
-		gapSpans,
-		events: slips.map(({ id, startS, endS, standing }) => ({
-			span: eventSpan(places, startS, endS),
-			standing,
-			selected: id === selectedId
-		})),
+		spans: {
+			hatched: flat(hatchedSpans),
+			gaps: flat(gapSpans),
+			events: slips.map(({ id, startS, endS, standing }) => ({
+				span: eventSpan(places, startS, endS),
+				standing,
+				selected: id === selectedId
+			}))
+		},
 		// written only where they are asked for
 		get hatched() {
 			return spansPath(hatchedSpans, 0, HEIGHT);
@@ -55,6 +62,15 @@ export function groundPaths(
 			return spansPath(gapSpans, 0, HEIGHT, 0.5);
 		}
 	};
+}
+
+function flat(spans: readonly PixelSpan[]): Float32Array {
+	const values = new Float32Array(2 * spans.length);
+	for (let i = 0; i < spans.length; i++) {
+		values[2 * i] = spans[i][0];
+		values[2 * i + 1] = spans[i][1];
+	}
+	return values;
 }
 
 /** The shortest event is seen, too. */

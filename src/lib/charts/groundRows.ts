@@ -1,11 +1,11 @@
 import type { Inks } from './canvasInks.svelte';
-import type { EventSpan, StripGroundPaths } from './groundPaths';
+import type { EventSpan, GroundSpans } from './groundPaths';
 import { hatchTile } from './hatchTile';
 import { cover, packedPixel, pixelInk, pixelsOf, type PixelInk, type Pixels } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
 /** the rows that were made last, by their width: all strips of a frame stand on the same ground */
-const kept = new Map<number, { ground: StripGroundPaths; key: string; rows: Pixels }>();
+const kept = new Map<number, { ground: GroundSpans; key: string; rows: Pixels }>();
 /** widths are those of windows: few, but a window may be drawn wider and wider */
 const MOST_KEPT = 4;
 
@@ -18,7 +18,7 @@ const MOST_KEPT = 4;
  * @param ratio device pixels a CSS pixel
  */
 export function groundRows(
-	ground: StripGroundPaths,
+	ground: GroundSpans,
 	left: number,
 	width: number,
 	ratio: number,
@@ -32,10 +32,11 @@ export function groundRows(
 	const sheet = packedPixel(rgbaOf(inks.sheet));
 	rows.whole.fill(sheet);
 	const hatch = hatchOn(sheet, tile, pixelInk(rgbaOf(inks.soft)));
-	for (const [from, to] of ground.hatchedSpans)
-		paintHatch(rows, from * ratio - left, to * ratio - left, hatch);
-	for (const [from, to] of ground.gapSpans)
-		paintGap(rows, from * ratio - left, to * ratio - left, ratio, inks);
+	const { hatched, gaps } = ground;
+	for (let i = 0; i < hatched.length; i += 2)
+		paintHatch(rows, hatched[i] * ratio - left, hatched[i + 1] * ratio - left, hatch);
+	for (let i = 0; i < gaps.length; i += 2)
+		paintGap(rows, gaps[i] * ratio - left, gaps[i + 1] * ratio - left, ratio, inks);
 	for (const event of ground.events) paintEvent(rows, event, left, ratio, inks);
 	if (!before && kept.size >= MOST_KEPT) kept.clear();
 	kept.set(width, { ground, key, rows });

@@ -2,7 +2,7 @@ import { pixelsOf, type Pixels } from './pixelPaint';
 
 /** A canvas to be painted pixel by pixel. */
 export interface PixelSurface {
-	readonly context: CanvasRenderingContext2D;
+	readonly context: Pick<CanvasRenderingContext2D, 'putImageData'>;
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
 }

@@ -1,7 +1,7 @@
-import { bisector } from 'd3';
 import { gatheredSpans } from './gatheredSpans';
 import { linearScale, type LinearScale } from './linearScale';
 import type { Levels } from './minMaxLevels';
+import type { LineValues } from './paintScene';
 import type { RideAxis } from './rideAxis';
 import { CELL, STRIP_MARGIN } from './strip';
 import { levelOfWindow, placesOfLevel } from './traceOfWindow';
@@ -32,11 +32,12 @@ export interface StripPlaces {
 }
 
 export interface ColumnValues {
-	readonly low: Float32Array;
-	readonly high: Float32Array;
+	readonly values: LineValues;
+	/** the first that is shown; as many as `xs` */
+	readonly first: number;
 	/** true when these are the samples themselves and not summaries */
 	readonly exact: boolean;
-	readonly xs: Float64Array;
+	readonly xs: Float32Array;
 }
 
 /**
@@ -52,7 +53,7 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 	const x = axis.kind === 'time' ? onAxis : (timeS: number) => onAxis(axis.at(timeS));
 	const shows = ([from, to]: readonly [number, number]) => to >= window[0] && from <= window[1];
 	// lines of one rate lie at the same places
-	const known = new Map<string, Float64Array>();
+	const known = new Map<string, Float32Array>();
 	return {
 		axis,
 		window,
@@ -82,17 +83,17 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 			const key = [trace.stepS, trace.fromS ?? 0, level.size, first, count, ratio, fromPixel].join();
 			let xs = known.get(key);
 			if (!xs) {
-				xs = placesOfLevel(trace, shown);
+				const atS = placesOfLevel(trace, shown);
+				xs = new Float32Array(count);
 				if (axis.kind === 'time') {
-					// called thousands of times a frame, a scale would cost more than what it computes
 					const [start, slope] = [onAxis.start * ratio - fromPixel, onAxis.slope * ratio];
-					for (let i = 0; i < count; i++) xs[i] = start + slope * xs[i];
-				} else for (let i = 0; i < count; i++) xs[i] = x(xs[i]) * ratio - fromPixel;
+					for (let i = 0; i < count; i++) xs[i] = start + slope * atS[i];
+				} else for (let i = 0; i < count; i++) xs[i] = x(atS[i]) * ratio - fromPixel;
 				known.set(key, xs);
 			}
 			return {
-				low: level.low.subarray(first, first + count),
-				high: level.high.subarray(first, first + count),
+				values: level,
+				first,
 				exact: level.size === 1,
 				xs
 			};
@@ -105,7 +106,19 @@ function inView(
 	spans: readonly (readonly [number, number])[],
 	[from, to]: readonly [number, number]
 ): [number, number] {
-	return [BY_END.left(spans, from), BY_START.right(spans, to)];
+	return [firstThat(spans, ([, end]) => end >= from), firstThat(spans, ([start]) => start > to)];
 }
-const BY_START = bisector<readonly [number, number], number>(([start]) => start);
-const BY_END = bisector<readonly [number, number], number>(([, end]) => end);
+
+/** the place of the first stretch of which this holds; it holds of all behind it */
+function firstThat(
+	spans: readonly (readonly [number, number])[],
+	holds: (span: readonly [number, number]) => boolean
+): number {
+	let [low, high] = [0, spans.length];
+	while (low < high) {
+		const middle = (low + high) >> 1;
+		if (holds(spans[middle])) high = middle;
+		else low = middle + 1;
+	}
+	return low;
+}

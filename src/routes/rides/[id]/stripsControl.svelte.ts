@@ -16,6 +16,8 @@ export class StripsControl {
 	/** a stretch that is being drawn, to be zoomed to when it is let go */
 	chosen = $state.raw<TimeWindow | null>(null);
 	axis = $state.raw<RideAxis>(timeAxis(1));
+	/** what is on the screen, a frame behind `shown` where pictures are painted aside; null = the same */
+	#seen: TimeWindow | null = null;
 	// nothing is drawn from the pointers themselves
 	// eslint-disable-next-line svelte/prefer-svelte-reactivity
 	#pointers = new Map<number, number>();
@@ -60,10 +62,19 @@ export class StripsControl {
 		return this.#dragged;
 	}
 
-	timeAt(clientX: number, box: Pick<DOMRect, 'left' | 'width'>): number {
+	/** The strips show this now: a pointer means what it points at. */
+	see(window: TimeWindow) {
+		this.#seen = window;
+	}
+
+	timeAt(
+		clientX: number,
+		box: Pick<DOMRect, 'left' | 'width'>,
+		window: TimeWindow = this.#seen ?? this.shown
+	): number {
 		const plot = Math.max(1, this.width() - STRIP_MARGIN.left - STRIP_MARGIN.right);
 		const share = (((clientX - box.left) / box.width) * this.width() - STRIP_MARGIN.left) / plot;
-		const [from, to] = this.#places();
+		const [from, to] = this.#places(window);
 		return this.axis.timeAt(Math.min(to, Math.max(from, from + share * (to - from))));
 	}
 
@@ -85,7 +96,7 @@ export class StripsControl {
 		if (others.length) {
 			const apart = Math.max(10, Math.abs(event.clientX - others[0]));
 			const wasApart = Math.max(10, Math.abs(before - others[0]));
-			this.zoom(wasApart / apart, this.timeAt((event.clientX + others[0]) / 2, box));
+			this.zoom(wasApart / apart, this.timeAt((event.clientX + others[0]) / 2, box, this.shown));
 		} else if (this.#choosingFromS !== null) {
 			const atS = this.timeAt(event.clientX, box);
 			if (Math.abs(by) < 3 && !this.#dragged) return;
@@ -110,7 +121,7 @@ export class StripsControl {
 		if (!chosen && !event.ctrlKey && !event.metaKey) return;
 		event.preventDefault();
 		if (Math.abs(event.deltaX) > Math.abs(event.deltaY)) this.pan(event.deltaX / box.width);
-		else this.zoom(Math.exp(event.deltaY * 0.0025), this.timeAt(event.clientX, box));
+		else this.zoom(Math.exp(event.deltaY * 0.0025), this.timeAt(event.clientX, box, this.shown));
 	}
 
 	key(event: KeyboardEvent) {
@@ -141,8 +152,8 @@ export class StripsControl {
 		const [from, to] = this.#places();
 		return this.axis.timeAt((from + to) / 2);
 	}
-	#places(): TimeWindow {
-		return [this.axis.at(this.shown[0]), this.axis.at(this.shown[1])];
+	#places([fromS, toS]: TimeWindow = this.shown): TimeWindow {
+		return [this.axis.at(fromS), this.axis.at(toS)];
 	}
 	/** the ends of the axis are the ends of the ride: a stop there stays in view */
 	#showPlaces([from, to]: TimeWindow) {

@@ -1,0 +1,51 @@
+// The thread that paints the pictures of a page: a ride's lines, grid and ground, by pixels.
+import type { Inks } from './canvasInks.svelte';
+import type { FromPainter, SentJob, SentLine, ToPainter } from './paintMessages';
+import { paintOn } from './paintOn';
+import type { DotPoints, LineValues, PaintScene } from './paintScene';
+
+/** inks, dots and values of lines by the numbers under which the page names them */
+const known = new Map<number, unknown>();
+/** what is painted on, by the numbers of the page's canvases */
+const surfaces = new Map<number, OffscreenCanvasRenderingContext2D>();
+
+addEventListener('message', ({ data }: MessageEvent<ToPainter>) => {
+	try {
+		if ('jobs' in data) {
+			const pictures = data.jobs.map(painted);
+			answer({ pictures }, pictures);
+		} else if ('gone' in data) {
+			known.delete(data.gone);
+			surfaces.delete(data.gone);
+		} else known.set(data.id, data.thing);
+	} catch (error) {
+		answer({ failed: String(error) });
+	}
+});
+
+const answer = (said: FromPainter, taken: ImageBitmap[] = []) => postMessage(said, { transfer: taken });
+
+function painted({ id, width, height, ratio, inks, scene }: SentJob): ImageBitmap {
+	const size = [Math.max(1, Math.round(width * ratio)), Math.max(1, Math.round(height * ratio))] as const;
+	const context = surfaceOf(id, size);
+	paintOn({ context, ratio }, whole(scene), known.get(inks) as Inks);
+	return context.canvas.transferToImageBitmap();
+}
+
+/** a picture that was handed on leaves it clear */
+function surfaceOf(id: number, [across, down]: readonly [number, number]): OffscreenCanvasRenderingContext2D {
+	const before = surfaces.get(id);
+	if (before?.canvas.width === across && before.canvas.height === down) return before;
+	const made = new OffscreenCanvas(across, down).getContext('2d')!;
+	surfaces.set(id, made);
+	return made;
+}
+
+/** with what has travelled before */
+function whole(scene: SentJob['scene']): PaintScene {
+	if (scene.kind === 'lanes') return scene;
+	if (scene.kind === 'dots') return { ...scene, points: known.get(scene.points) as DotPoints };
+	const valuesOf = ({ values }: SentLine) =>
+		typeof values === 'number' ? (known.get(values) as LineValues) : values;
+	return { ...scene, lines: scene.lines.map((line) => ({ ...line, values: valuesOf(line) })) };
+}

@@ -1,0 +1,270 @@
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { steadyRide } from './steadyRide';
+import { DESK, openWorkshop, watch, type Visit, type Workshop } from './workshop';
+
+/** What stands on a canvas. */
+interface Shown {
+	/** device pixels */
+	readonly width: number;
+	/** how many of its pixels have the ink that was asked for */
+	readonly inked: number;
+	/** the drawing as an address */
+	readonly image: string;
+}
+
+/** Every canvas of the strips, whoever painted it. */
+function canvases(page: Page, ink = ''): Promise<Shown[]> {
+	return page.evaluate((ink) => {
+		const wanted = new Uint32Array(Uint8Array.from(ink.split(',').map(Number)).buffer)[0];
+		return [...document.querySelectorAll<HTMLCanvasElement>('[role="slider"] canvas')].map((canvas) => {
+			const copy = Object.assign(document.createElement('canvas'), {
+				width: canvas.width,
+				height: canvas.height
+			});
+			const context = copy.getContext('2d')!;
+			context.drawImage(canvas, 0, 0);
+			const { data } = context.getImageData(0, 0, canvas.width, canvas.height);
+			const pixels = new Uint32Array(data.buffer);
+			let inked = 0;
+			for (let at = 0; at < pixels.length; at++) if (pixels[at] === wanted) inked++;
+			return { width: canvas.width, inked, image: copy.toDataURL() };
+		});
+	}, ink || '0,0,0,0');
+}
+
+/** canvases that hold a line */
+const withInk = (shown: readonly Shown[]) => shown.filter(({ inked }) => inked > 200).length;
+
+/** of the pixels of two drawings the share that is told apart by more than two of 255; 1 where a size is another */
+function apart(page: Page, a: readonly Shown[], b: readonly Shown[]): Promise<number> {
+	return page.evaluate(
+		async ([first, second]) => {
+			const read = async (address: string) => {
+				const image = Object.assign(new Image(), { src: address });
+				await image.decode();
+				const context = new OffscreenCanvas(image.width, image.height).getContext('2d')!;
+				context.drawImage(image, 0, 0);
+				return context.getImageData(0, 0, image.width, image.height).data;
+			};
+			let [pixels, other] = [0, 0];
+			for (let canvas = 0; canvas < first.length; canvas++) {
+				const [one, two] = [await read(first[canvas]), await read(second[canvas])];
+				if (one.length !== two.length) return 1;
+				pixels += one.length / 4;
+				for (let at = 0; at < one.length; at += 4)
+					if ([0, 1, 2, 3].some((part) => Math.abs(one[at + part] - two[at + part]) > 2)) other++;
+			}
+			return other / pixels;
+		},
+		[a.map(({ image }) => image), b.map(({ image }) => image)] as const
+	);
+}
+
+/**
+ * Moves the window to and fro, much in each frame, and says what was on the screen then: the line of the read-out, an
+ * element of the page, and the step of the power, a picture. Pixels from the left edge of the strips.
+ */
+function movedFrames(page: Page, ink: string): Promise<{ line: number; step: number }[]> {
+	return page.evaluate(async (ink) => {
+		const wanted = new Uint32Array(Uint8Array.from(ink.split(',').map(Number)).buffer)[0];
+		const strips = document.querySelector<HTMLElement>('[role="slider"]')!;
+		strips.focus();
+		const [left, top] = [strips.getBoundingClientRect().left, strips.getBoundingClientRect().top];
+		const canvas = document.querySelector('[aria-label="Power"]')!.parentElement!.querySelector('canvas')!;
+		const copy = new OffscreenCanvas(canvas.width, 40).getContext('2d', { willReadFrequently: true })!;
+		/** the first column with ink in the upper half, where only the harder part of the ride lies */
+		const stepOf = () => {
+			copy.clearRect(0, 0, canvas.width, 40);
+			copy.drawImage(canvas, 0, 0);
+			const pixels = new Uint32Array(copy.getImageData(0, 0, canvas.width, 40).data.buffer);
+			for (let x = 0; x < canvas.width; x++)
+				for (let y = 0; y < 40; y++) if (pixels[y * canvas.width + x] === wanted) return x;
+			return -1;
+		};
+		const { port1, port2 } = new MessageChannel();
+		const frames: { line: number; step: number }[] = [];
+		for (let i = 0; i < 60; i++)
+			await new Promise<void>((done) =>
+				requestAnimationFrame(() => {
+					const deltaX = (i % 20 < 10 ? 1 : -1) * 30;
+					const move = { deltaX, clientX: left + 200, clientY: top + 150, bubbles: true, cancelable: true };
+					strips.dispatchEvent(new WheelEvent('wheel', move));
+					// this frame has been painted
+					port1.onmessage = () => {
+						const { left: at } = strips.querySelector('.over .line')!.getBoundingClientRect();
+						frames.push({ line: at - left, step: stepOf() });
+						done();
+					};
+					port2.postMessage(null);
+				})
+			);
+		return frames;
+	}, ink);
+}
+
+describe('strips that are painted beside the page', () => {
+	let workshop: Workshop;
+	let desk: Visit;
+	let ride: string;
+	let ink: string;
+
+	beforeAll(async () => {
+		workshop = await openWorkshop();
+		desk = await workshop.open(DESK);
+		const { page } = desk;
+		await page.goto('/');
+		await page.getByLabel('Your name').fill('Bo Nobody');
+		await page.getByRole('button', { name: 'Go on' }).click();
+		await page.getByRole('button', { name: 'Start empty' }).click();
+		await page.goto('/rides');
+		await page.locator('input[type=file][accept]').setInputFiles({
+			name: 'steady.tcx',
+			mimeType: 'application/xml',
+			buffer: steadyRide(Date.UTC(2026, 4, 3, 9), 900, 450)
+		});
+		const link = page.locator('table a[href^="/rides/"]').first();
+		await link.waitFor({ timeout: 60_000 });
+		ride = (await link.getAttribute('href'))!;
+		await openRide(desk);
+		ink = await inkOf(page);
+	});
+	afterAll(() => workshop?.close());
+
+	async function openRide({ page }: Visit) {
+		await page.goto(ride);
+		await page.locator('[data-stage="shown"]').waitFor();
+	}
+	/** the ink of lines as a canvas has it */
+	const inkOf = (page: Page) =>
+		page.evaluate(() => {
+			const probe = document.createElement('i');
+			probe.style.color = 'var(--ink)';
+			document.body.append(probe);
+			const parts = getComputedStyle(probe).color.match(/\d+/g)!;
+			probe.remove();
+			return [...parts.slice(0, 3), 255].join();
+		});
+	/** another page of the same person, in a browser that lacks something */
+	async function another(options: BrowserContextOptions, prepare: (page: Page) => Promise<unknown>) {
+		const context = await desk.context.browser()!.newContext({
+			baseURL: workshop.origin,
+			storageState: await desk.context.storageState(),
+			locale: 'en-GB',
+			timezoneId: 'Europe/Berlin',
+			viewport: DESK,
+			reducedMotion: 'reduce',
+			...options
+		});
+		const visit = watch(await context.newPage(), context, workshop.origin);
+		await prepare(visit.page);
+		await openRide(visit);
+		return visit;
+	}
+	const painted = (page: Page, colour = ink) =>
+		expect.poll(async () => withInk(await canvases(page, colour)), { timeout: 20_000 });
+
+	it('shows all lines, and others when the window moves', async () => {
+		const { page, complaints } = desk;
+		await painted(page).toBeGreaterThanOrEqual(5);
+		expect(page.workers()).toHaveLength(1);
+		const whole = await canvases(page);
+		const strips = page.getByRole('slider');
+		await strips.press('+');
+		await strips.press('+');
+		await expect.poll(async () => apart(page, await canvases(page), whole)).toBeGreaterThan(0.001);
+		await strips.press('0');
+		await expect.poll(async () => apart(page, await canvases(page), whole)).toBe(0);
+		expect(complaints).toEqual([]);
+	});
+
+	it('shows lines and what stands beside them of the same window in every frame', async () => {
+		const { page, complaints } = desk;
+		const strips = page.getByRole('slider');
+		await strips.press('0');
+		const box = (await strips.boundingBox())!;
+		await page.mouse.move(box.x + 0.5 * box.width, box.y + 150);
+		await strips.press('+');
+		await strips.press('+');
+		await expect.poll(async () => withInk(await canvases(page, ink))).toBeGreaterThanOrEqual(5);
+		const frames = await movedFrames(page, ink);
+		const moved = frames.filter(({ line }, i) => i > 0 && Math.abs(line - frames[i - 1].line) > 10);
+		expect(moved.length).toBeGreaterThan(30);
+		const gaps = frames.map(({ line, step }) => line - step);
+		expect(frames.filter(({ step }) => step < 0)).toEqual([]);
+		// the read-out stays where it is in the ride, and so does the step of the power
+		expect(Math.max(...gaps) - Math.min(...gaps)).toBeLessThan(2.5);
+		await strips.press('0');
+		expect(complaints).toEqual([]);
+	});
+
+	it('fills canvases of another width', async () => {
+		const { page } = desk;
+		await page.setViewportSize({ width: 900, height: 1000 });
+		const wide = async () => {
+			const [box, [first]] = [(await page.getByRole('slider').boundingBox())!, await canvases(page)];
+			return Math.abs(box.width - first.width);
+		};
+		await expect.poll(wide).toBeLessThanOrEqual(1);
+		await painted(page).toBeGreaterThanOrEqual(5);
+		await page.setViewportSize(DESK);
+		await expect.poll(wide).toBeLessThanOrEqual(1);
+	});
+
+	it('follows the colour scheme, and prints from a dark screen in the inks of paper at once', async () => {
+		const { page, complaints } = desk;
+		await page.emulateMedia({ colorScheme: 'dark' });
+		const light = await inkOf(page);
+		expect(light).not.toBe(ink);
+		await painted(page, light).toBeGreaterThanOrEqual(5);
+		await page.evaluate(() => {
+			const shown: string[] = [];
+			matchMedia('print').addEventListener('change', () => {
+				// the page's own listeners have run: nothing is awaited any more
+				for (const canvas of document.querySelectorAll<HTMLCanvasElement>('[role="slider"] canvas')) {
+					const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+					copy.drawImage(canvas, 0, 0);
+					const { data } = copy.getImageData(0, 0, canvas.width, canvas.height);
+					let black = 0;
+					for (let at = 0; at < data.length; at += 4)
+						if (data[at] + data[at + 1] + data[at + 2] === 0 && data[at + 3] > 60) black++;
+					shown.push(`${canvas.width > 500} ${black > 100}`);
+				}
+			});
+			Object.assign(globalThis, { shownOnPaper: shown });
+		});
+		await page.emulateMedia({ colorScheme: 'dark', media: 'print' });
+		const drawn = async () => {
+			const shown = await page.evaluate(
+				() => (globalThis as unknown as { shownOnPaper: string[] }).shownOnPaper
+			);
+			return shown.filter((canvas) => canvas === 'true true').length;
+		};
+		await expect.poll(drawn).toBeGreaterThanOrEqual(5);
+		await page.emulateMedia({ colorScheme: 'light', media: null });
+		await painted(page).toBeGreaterThanOrEqual(5);
+		expect(complaints).toEqual([]);
+	});
+
+	it('shows the same where a browser has no such threads', async () => {
+		const visit = await another({}, (page) =>
+			page.addInitScript(() => Reflect.deleteProperty(globalThis, 'Worker'))
+		);
+		await painted(visit.page).toBeGreaterThanOrEqual(5);
+		await expect
+			.poll(async () => apart(visit.page, await canvases(visit.page), await canvases(desk.page)))
+			.toBeLessThan(1e-4);
+		expect(visit.page.workers()).toEqual([]);
+		expect(visit.complaints).toEqual([]);
+		await visit.context.close();
+	});
+
+	it('shows the same where the thread cannot be fetched', async () => {
+		const visit = await another({}, (page) => page.route('**/workers/**', (route) => route.abort()));
+		await painted(visit.page).toBeGreaterThanOrEqual(5);
+		await expect
+			.poll(async () => apart(visit.page, await canvases(visit.page), await canvases(desk.page)))
+			.toBeLessThan(1e-4);
+		await visit.context.close();
+	});
+});
