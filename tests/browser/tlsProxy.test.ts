@@ -132,7 +132,7 @@ describe('behind a proxy with a certificate', () => {
 		expect(desk.complaints).toEqual([]);
 	});
 
-	it('is served under a name of its own: a folder before its paths is no page, and the clear leads to https', async () => {
+	it('is built for a name of its own (underFolder.test.ts: for a folder): a folder before its paths is no page, and the clear leads to https', async () => {
 		expect((await overTls('/ledger-of-ours/sign-in')).status).not.toBe(200);
 		const clear = await send(server, '/rides', { headers: { host: `${NAME}:${proxy.port}` } });
 		expect([clear.status, clear.headers.location]).toEqual([308, `${address}/rides`]);

@@ -1,4 +1,3 @@
-import { spawn } from 'node:child_process';
 import { request as httpsRequest } from 'node:https';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type BrowserContext } from 'playwright-core';
@@ -8,9 +7,9 @@ import { findChromium } from './findChromium.mjs';
 import { openGuarded, OWNER, send, type GuardedServer } from './guardedServer';
 import { steadyRide } from './steadyRide';
 import { openTlsProxy, type TlsProxy } from './tlsProxy';
+import { addressesOf, builtForPrefix } from './underFolder';
 import { watch, type Visit } from './workshop';
 
-const PROJECT = fileURLToPath(new URL('../..', import.meta.url));
 const RIDE = fileURLToPath(new URL('../../sample-rides/2026-04-22-w1-r1.fit', import.meta.url));
 const NAME = 'ledger.test';
 const PREFIX = '/slips';
@@ -24,21 +23,6 @@ interface Answer {
 	readonly status: number;
 	readonly headers: Readonly<Record<string, string | string[] | undefined>>;
 	readonly body: string;
-}
-
-/** Addresses that a page leads to, loads from or sends to, as they stand in it. */
-function addressesOf(html: string): string[] {
-	return [...html.matchAll(/<[a-z][^>]*>/g)]
-		.flatMap(([tag]) => [...tag.matchAll(/\s(?:href|src|action|formaction|poster)="([^"]*)"/g)])
-		.map(([, address]) => address.replaceAll('&amp;', '&'));
-}
-
-/** The build for the prefix takes longer than a start is waited for. */
-function builtForPrefix(): Promise<void> {
-	return new Promise((done, fail) => {
-		const build = spawn(process.execPath, ['src/cli/build.mjs'], { cwd: PROJECT, stdio: 'ignore' });
-		build.once('exit', (code) => (code === 0 ? done() : fail(new Error(`the build ended with ${code}`))));
-	});
 }
 
 describe('under a folder of a site, behind a proxy with a certificate', () => {
@@ -118,6 +102,7 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 			expect(answer.status, path).toBe(404);
 			expect(answer.body, path).toContain('is served under /slips/ and nowhere else');
 		}
+		expect((await ask(PREFIX)).headers.location).toMatch(/^\/slips\//);
 		const watcher = (path: string) =>
 			send(server, path, { headers: { host: `127.0.0.1:${server.port}` } }).then(({ status }) => status);
 		expect(await watcher('/health.json')).toBe(404);
@@ -297,4 +282,13 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 		},
 		READ_WITHIN_MS
 	);
+
+	it('forgets the browser when somebody leaves, and leads to the sign-in of the folder', async () => {
+		const { page, context } = desk;
+		await page.goto('password');
+		await page.getByRole('button', { name: 'Leave on this browser' }).click();
+		await page.waitForURL(`${address}/slips/sign-in`);
+		expect(await context.cookies(`${address}/slips/`)).toEqual([]);
+		expect((await ask('/slips/people')).status).toBe(303);
+	});
 });

@@ -32,12 +32,13 @@ describe('readConfig', () => {
 		);
 	});
 
-	it('takes the address of browsers without a path, since pages cannot lie under one', () => {
+	it('takes the address of browsers without a path other than the prefix that is built in', () => {
 		const address = (text: string) => readConfig({ SLIP_LEDGER_ADDRESS: text }, []).address;
 		expect(address('')).toBeNull();
 		expect(address('https://Ledger.example.org/')).toBe('https://ledger.example.org');
 		expect(address('http://192.168.1.5:4710')).toBe('http://192.168.1.5:4710');
-		expect(() => address('https://example.org/ledger')).toThrow('a name of its own');
+		for (const part of ['SLIP_LEDGER_PREFIX', 'a name of its own', 'not under "/ledger"'])
+			expect(() => address('https://example.org/ledger'), part).toThrow(part);
 		for (const wrong of ['ledger.example.org', 'ftp://x.example', 'https://a:b@x.example', 'https://x/?a'])
 			expect(() => address(wrong)).toThrow(expect.objectContaining({ code: 'wrong-setting' }));
 	});
