@@ -110,6 +110,8 @@ async function measure(data: string, files: string, full: boolean): Promise<void
 	say('upload of one ride, ms, p95', quantile(uploadsMs, 0.95), '');
 	say(`pages meanwhile, ms, middle of ${pagesMs.length}`, quantile(pagesMs, 0.5), '');
 	say('pages meanwhile, ms, p95', quantile(pagesMs, 0.95), 'wanted <= 50 at the server');
+	say('the same within the server, ms, middle', quantile(delay.pagesMs, 0.5), '');
+	say('the same within the server, ms, p95', quantile(delay.pagesMs, 0.95), '');
 	say('a process that does nothing, ms, middle', quantile(bareMs, 0.5), 'the machine');
 	say('a process that does nothing, ms, p95', quantile(bareMs, 0.95), 'the machine');
 	say('verify, s', verifyS, checkedParts(verified.stdout));
@@ -134,7 +136,10 @@ function checkedParts(report: string): string {
 }
 
 /** What the server writes down of its event loop when it is asked. */
-async function loopDelay(pid: number, file: string): Promise<{ longestMs: number; p99Ms: number }> {
+async function loopDelay(
+	pid: number,
+	file: string
+): Promise<{ longestMs: number; p99Ms: number; pagesMs: number[] }> {
 	process.kill(pid, 'SIGUSR2');
 	while (!existsSync(file)) await new Promise((resolve) => setTimeout(resolve, 50));
 	return JSON.parse(readFileSync(file, 'utf8'));
@@ -236,7 +241,7 @@ async function bareServer() {
 
 async function answerMs(url: string, cookie: string): Promise<number> {
 	const began = performance.now();
-	const answer = await fetch(url, { headers: { cookie } });
+	const answer = await fetch(url, { headers: { cookie, 'x-bench': 'page' } });
 	await answer.text();
 	if (answer.status !== 200) throw new Error(`${url} answered ${answer.status}`);
 	return performance.now() - began;
