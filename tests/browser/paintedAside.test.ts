@@ -33,6 +33,21 @@ function canvases(page: Page, ink = ''): Promise<Shown[]> {
 	}, ink || '0,0,0,0');
 }
 
+/** Under the ribbon, where its axis stands: how many pixels its picture has there, and how many words the page. */
+function axisOf(page: Page): Promise<{ pixels: number; words: number }> {
+	return page.evaluate(() => {
+		const front = document.querySelector('[aria-label^="What the drive did"]')!;
+		const canvas = front.parentElement!.querySelector('canvas')!;
+		const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+		copy.drawImage(canvas, 0, 0);
+		const rows = Math.round((16 * canvas.height) / front.clientHeight);
+		const { data } = copy.getImageData(0, canvas.height - rows, canvas.width, rows);
+		let pixels = 0;
+		for (let at = 3; at < data.length; at += 4) if (data[at] > 0) pixels++;
+		return { pixels, words: front.querySelectorAll('text').length };
+	});
+}
+
 /** canvases that hold a line */
 const withInk = (shown: readonly Shown[]) => shown.filter(({ inked }) => inked > 200).length;
 
@@ -168,6 +183,10 @@ describe('strips that are painted beside the page', () => {
 		const { page, complaints } = desk;
 		await painted(page).toBeGreaterThanOrEqual(5);
 		expect(page.workers()).toHaveLength(1);
+		// the axis is in the picture, words and all: the page has none to move
+		const axis = await axisOf(page);
+		expect(axis.words).toBe(0);
+		expect(axis.pixels).toBeGreaterThan(500);
 		const whole = await canvases(page);
 		const strips = page.getByRole('slider');
 		await strips.press('+');

@@ -13,7 +13,9 @@ const lanes = (shift: number) => ({
 	shifts: Float32Array.of(shift),
 	lines: 0,
 	lane: 12,
-	fill: 9
+	fill: 9,
+	names: { x: new Float32Array(0), words: [] },
+	axis: { left: 0, right: 10, top: 12, ticks: { x: new Float32Array(0), words: [] } }
 });
 const job = (id: number, shift: number): PaintJob => ({
 	id,
@@ -40,6 +42,17 @@ afterEach(() => {
 const begin = async () => (await import('$lib/charts/paintThread.svelte')).paintThread;
 
 describe('paintThread', () => {
+	it('says first where the face of words is, since a thread has none of the page', async () => {
+		const thread = await begin();
+		const a = thread.take(canvas())!;
+		thread.paint(job(a, 1));
+		await soon();
+		expect(Thread.last.said[0]).toEqual({
+			face: 'Source Sans 3 Variable',
+			address: expect.stringContaining('source-sans-3-latin-wght-normal.woff2')
+		});
+	});
+
 	it('asks once a frame for all canvases, and while it paints keeps the newest of each', async () => {
 		const thread = await begin();
 		const [a, b] = [thread.take(canvas())!, thread.take(canvas())!];
@@ -74,7 +87,7 @@ describe('paintThread', () => {
 			Thread.last.painted();
 		}
 		const kinds = Thread.last.said.map((message) => Object.keys(message)[0]);
-		expect(kinds).toEqual(['thing', 'jobs', 'jobs']);
+		expect(kinds).toEqual(['face', 'thing', 'jobs', 'jobs']);
 	});
 
 	it('takes of a line what is shown, and all of it once when it is met again and is no longer than drawings need', async () => {

@@ -100,7 +100,10 @@ describe('paintLanes', () => {
 				shifts: new Float32Array(0),
 				lines: 0,
 				lane: 12,
-				fill: 9
+				fill: 9,
+				names: [],
+				ticks: [],
+				axisTop: 66
 			};
 			paintLanes({ context, ratio: 1 }, lanesScene(scene, 1), INKS);
 			const { data } = put[0].image;
@@ -120,7 +123,10 @@ describe('paintLanes', () => {
 		box: { left: 46, top: 4, width: 100, height: 24 },
 		lines: 0,
 		lane: 12,
-		fill: 9
+		fill: 9,
+		names: [],
+		ticks: [],
+		axisTop: 30
 	};
 
 	it('has of each column the share that the lane has of its seconds, also beyond the ends of the ride', () => {
@@ -147,5 +153,26 @@ describe('paintLanes', () => {
 		// 1.25 px wide around 56.5: all of the column at 10, an eighth of those beside it
 		expect([8, 9, 10, 11, 12].map((x) => red(x, 20))).toEqual([255, 223, 0, 223, 255]);
 		expect([14, 15, 23].map((row) => red(10, row))).toEqual([255, 0, 0]);
+	});
+
+	it('writes the gears at their foot, and the axis under it with a stroke at each of its words', () => {
+		const { said, strokes, context } = canvas(160, 60);
+		const names = [{ x: 60, label: '46/22' }];
+		const ticks = [
+			{ x: 46, label: '0:00' },
+			{ x: 96, label: '8:20' }
+		];
+		const scene = lanesScene({ ...ribbon, lanes: [], shifts: new Float32Array(0), names, ticks }, 2);
+		paintLanes({ context, ratio: 2 }, scene, INKS);
+		expect(said).toEqual([
+			{ word: '46/22', x: 60, y: 27, font: '11px sans-serif', ink: INKS.ink },
+			{ word: '0:00', x: 46, y: 47, font: '12px sans-serif', ink: INKS.words },
+			{ word: '8:20', x: 96, y: 47, font: '12px sans-serif', ink: INKS.words }
+		]);
+		expect(strokes.map(({ x, y, width, height }) => [x, y, width, height])).toEqual([
+			[46, 29.5, 100, 1],
+			[45.5, 30, 1, 5],
+			[95.5, 30, 1, 5]
+		]);
 	});
 });

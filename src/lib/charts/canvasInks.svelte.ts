@@ -9,6 +9,10 @@ export interface Inks {
 	readonly rule: string;
 	readonly sheet: string;
 	readonly sunken: string;
+	/** of words beside a drawing */
+	readonly words: string;
+	/** the faces of words, as CSS names them */
+	readonly faces: string;
 }
 
 /**
@@ -32,7 +36,10 @@ export function canvasInks(element: () => Element | undefined): {
 				scheme++;
 			});
 		for (const query of queries) query.addEventListener('change', changed);
+		// words that the page itself has written in another face until then
+		document.fonts?.addEventListener('loadingdone', changed);
 		return () => {
+			document.fonts?.removeEventListener('loadingdone', changed);
 			for (const query of queries) query.removeEventListener('change', changed);
 		};
 	});
@@ -49,7 +56,9 @@ export function canvasInks(element: () => Element | undefined): {
 			wash: token('--accent-wash'),
 			rule: token('--rule'),
 			sheet: token('--sheet'),
-			sunken: token('--sunken')
+			sunken: token('--sunken'),
+			words: token('--soft'),
+			faces: token('--text')
 		};
 	});
 	return {

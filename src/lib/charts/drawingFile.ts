@@ -9,6 +9,7 @@ import { svgPen } from './svgPen';
 import { toTenth } from './toTenth';
 
 const NAMESPACE = 'http://www.w3.org/2000/svg';
+const FACES = "'Source Sans 3', system-ui, sans-serif";
 const PRINT_INKS: Inks = {
 	ink: inkOf('ink'),
 	soft: inkOf('rule-strong'),
@@ -16,7 +17,9 @@ const PRINT_INKS: Inks = {
 	wash: inkOf('accent-wash'),
 	rule: inkOf('rule'),
 	sheet: inkOf('sheet'),
-	sunken: inkOf('sunken')
+	sunken: inkOf('sunken'),
+	words: inkOf('soft'),
+	faces: FACES
 };
 
 /**
@@ -56,7 +59,7 @@ function fileOf(root: HTMLElement, title: string): string {
 	}
 	const size = `${toTenth(area.width)} ${toTenth(area.height)}`;
 	return [
-		`<svg xmlns="${NAMESPACE}" viewBox="0 0 ${size}" width="${toTenth(area.width)}" height="${toTenth(area.height)}" font-family="'Source Sans 3', system-ui, sans-serif">`,
+		`<svg xmlns="${NAMESPACE}" viewBox="0 0 ${size}" width="${toTenth(area.width)}" height="${toTenth(area.height)}" font-family="${FACES}">`,
 		`<title>${escaped(title)}</title>`,
 		`<rect width="100%" height="100%" fill="${inkOf('ground')}"/>`,
 		...parts,

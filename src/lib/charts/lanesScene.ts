@@ -1,13 +1,18 @@
 import type { LaneSum } from './driveLanes';
 import type { StripGroundPaths } from './groundPaths';
-import type { LanesScene } from './paintScene';
+import type { LanesScene, SceneWords } from './paintScene';
 import type { StripPlaces } from './stripPlaces';
 
 /** What the ribbon shows; see LanesScene. */
-interface ShownLanes extends Omit<LanesScene, 'kind' | 'ground' | 'lanes' | 'column'> {
+interface ShownLanes extends Omit<LanesScene, 'kind' | 'ground' | 'lanes' | 'column' | 'names' | 'axis'> {
 	readonly places: StripPlaces;
 	readonly ground: StripGroundPaths;
 	readonly lanes: readonly LaneSum[];
+	/** gears and where they begin, CSS pixels */
+	readonly names: readonly { readonly x: number; readonly label: string }[];
+	readonly ticks: readonly { readonly x: number; readonly label: string }[];
+	/** y of the axis, CSS pixels */
+	readonly axisTop: number;
 }
 
 /** CSS pixels of a column: finer would only cost */
@@ -20,7 +25,7 @@ const COLUMN = 2;
  * @param ratio device pixels a CSS pixel
  */
 export function lanesScene(
-	{ places, ground, box, lanes, shifts, lines, lane, fill }: ShownLanes,
+	{ places, ground, box, lanes, shifts, lines, lane, fill, names, ticks, axisTop }: ShownLanes,
 	ratio: number
 ): LanesScene {
 	const [left, width] = [Math.round(box.left * ratio), Math.max(1, Math.round(box.width * ratio))];
@@ -42,8 +47,14 @@ export function lanesScene(
 		column,
 		lines,
 		lane,
-		fill
+		fill,
+		names: wordsOf(names),
+		axis: { left: places.left, right: places.right, top: axisTop, ticks: wordsOf(ticks) }
 	};
+}
+
+function wordsOf(labels: ShownLanes['ticks']): SceneWords {
+	return { x: Float32Array.from(labels, ({ x }) => x), words: labels.map(({ label }) => label) };
 }
 
 /** of each column, from edge to edge, the share that was spent in a lane: see `laneShare` */

@@ -1,5 +1,6 @@
 import type { Inks } from './canvasInks.svelte';
 import { groundRows } from './groundRows';
+import { paintAxis, paintNames, type WordsSurface } from './paintAxis';
 import type { LanesScene } from './paintScene';
 import { pixelBox, type PixelSurface } from './pixelBox';
 import {
@@ -14,8 +15,8 @@ import {
 } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
-/** Paints the ribbon: each column of a lane is filled as high as its share. */
-export function paintLanes(surface: PixelSurface, scene: LanesScene, inks: Inks): void {
+/** Paints the ribbon: each column of a lane is filled as high as its share. The axis stands under it. */
+export function paintLanes(surface: PixelSurface & WordsSurface, scene: LanesScene, inks: Inks): void {
 	const { ground, lanes, column, lane, fill } = scene;
 	const { ratio } = surface;
 	const { left, pixels, show } = pixelBox(surface, scene.box);
@@ -34,6 +35,8 @@ export function paintLanes(surface: PixelSurface, scene: LanesScene, inks: Inks)
 	const ink = pixelInk(rgbaOf(inks.ink));
 	for (const place of scene.shifts) paintStroke(pixels, place * ratio - left, fill, ratio, ink);
 	show();
+	paintNames(surface, scene.names, scene.box.top + scene.box.height - 1, inks);
+	paintAxis(surface, scene.axis, inks);
 }
 
 /** CSS pixels */

@@ -27,8 +27,15 @@ export type SentLine = Omit<SceneLine, 'values'> & { readonly values: number | L
 export type SentStrip = Omit<StripScene, 'lines'> & { readonly lines: readonly SentLine[] };
 export type SentDots = Omit<DotsScene, 'points'> & { readonly points: number };
 
+/** The face of words, as CSS names it, and where it is fetched. */
+export interface FaceMessage {
+	readonly face: string;
+	readonly address: string;
+}
+
 /** What the page says to the thread that paints. */
 export type ToPainter =
+	| FaceMessage
 	| { readonly gone: number }
 	| { readonly thing: Inks | DotPoints | LineValues; readonly id: number }
 	| { readonly jobs: readonly SentJob[] };

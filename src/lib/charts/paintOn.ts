@@ -1,4 +1,5 @@
 import type { Inks } from './canvasInks.svelte';
+import type { WordsSurface } from './paintAxis';
 import { paintDots, type WholeSurface } from './paintDots';
 import { paintLanes } from './paintLanes';
 import type { PaintScene } from './paintScene';
@@ -6,7 +7,11 @@ import { paintStrip } from './paintStrip';
 import type { PixelSurface } from './pixelBox';
 
 /** Paints a scene into the pixels of its canvas. */
-export function paintOn(surface: PixelSurface & WholeSurface, scene: PaintScene, inks: Inks): void {
+export function paintOn(
+	surface: PixelSurface & WholeSurface & WordsSurface,
+	scene: PaintScene,
+	inks: Inks
+): void {
 	if (scene.kind === 'strip') paintStrip(surface, scene, inks);
 	else if (scene.kind === 'lanes') paintLanes(surface, scene, inks);
 	else paintDots(surface, scene, inks);

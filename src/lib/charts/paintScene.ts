@@ -58,6 +58,23 @@ export interface LanesScene {
 	readonly lane: number;
 	/** height of a lane that is full, CSS pixels */
 	readonly fill: number;
+	/** the gears of some strokes, beginning there; at the foot of the ribbon */
+	readonly names: SceneWords;
+	readonly axis: SceneAxis;
+}
+
+/** Words beside each other, CSS pixels from the left edge of the canvas. */
+export interface SceneWords {
+	readonly x: Float32Array;
+	readonly words: readonly string[];
+}
+
+/** The axis under a strip: a line from end to end, a stroke and its words at each round place. CSS pixels. */
+export interface SceneAxis {
+	readonly left: number;
+	readonly right: number;
+	readonly top: number;
+	readonly ticks: SceneWords;
 }
 
 /** Thousands of small squares in ink. */

@@ -1,3 +1,4 @@
+import latin from '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2?url';
 import type { Inks } from './canvasInks.svelte';
 import type { FromPainter, PaintJob, SentJob, SentLine, ToPainter } from './paintMessages';
 import type { DotPoints, LineValues, SceneLine } from './paintScene';
@@ -7,6 +8,9 @@ const PATIENCE_MS = 10_000;
 
 /** values of a line beyond which only what is shown travels: at a logger's own rate a ride has millions */
 const MOST_WHOLE = 65_536;
+
+/** the page's own, which it has fetched already */
+const FACE = 'Source Sans 3 Variable';
 
 /** Somebody who changes together with the pictures: see `withPictures`. */
 interface Follower {
@@ -184,6 +188,7 @@ class PaintThread {
 				this.#send();
 			});
 		};
+		worker.postMessage({ face: FACE, address: latin } satisfies ToPainter);
 		worker.onerror = () => this.#giveUp();
 		worker.onmessageerror = () => this.#giveUp();
 		this.#late = setTimeout(() => this.#giveUp(), PATIENCE_MS);

@@ -1,0 +1,41 @@
+import type { Inks } from './canvasInks.svelte';
+import type { SceneAxis, SceneWords } from './paintScene';
+import { AXIS_ROOM } from './strip';
+
+/** A canvas that words are written on. */
+export interface WordsSurface {
+	readonly context: Pick<
+		CanvasRenderingContext2D,
+		'clearRect' | 'fillRect' | 'fillText' | 'setTransform' | 'font' | 'textAlign' | 'fillStyle'
+	>;
+	/** device pixels a CSS pixel */
+	readonly ratio: number;
+}
+
+/** The axis under a strip; what stood there is cleared away. */
+export function paintAxis({ context, ratio }: WordsSurface, axis: SceneAxis, inks: Inks): void {
+	const { left, right, top, ticks } = axis;
+	context.setTransform(ratio, 0, 0, ratio, 0, 0);
+	context.clearRect(0, top - 1, 2 * right, AXIS_ROOM);
+	context.fillStyle = inks.soft;
+	context.fillRect(left, top - 0.5, right - left, 1);
+	for (const x of ticks.x) context.fillRect(x - 0.5, top, 1, 5);
+	context.fillStyle = inks.words;
+	context.font = `12px ${inks.faces}`;
+	context.textAlign = 'center';
+	ticks.words.forEach((word, at) => context.fillText(word, ticks.x[at], top + 17));
+}
+
+/** Small words in ink, beginning at their places, on one line. */
+export function paintNames(
+	{ context, ratio }: WordsSurface,
+	names: SceneWords,
+	base: number,
+	inks: Inks
+): void {
+	context.setTransform(ratio, 0, 0, ratio, 0, 0);
+	context.fillStyle = inks.ink;
+	context.font = `11px ${inks.faces}`;
+	context.textAlign = 'left';
+	names.words.forEach((word, at) => context.fillText(word, names.x[at], base));
+}
