@@ -10,6 +10,6 @@ export function rateRows(counted: CountView) {
 		upper: rate.upperPerHundredKm
 	});
 	return counted.unreviewed > 0
-		? [row('all unreviewed count', counted.worstCase), row('confirmed only', counted.bestCase)]
+		? [row('unreviewed counted', counted.worstCase), row('confirmed only', counted.bestCase)]
 		: [row('slips per 100 observed km', counted.worstCase)];
 }

@@ -29,7 +29,7 @@ describe('the owner sets what a build has to show, and signs', () => {
 	it('asks for criteria before the test and says how far a plan takes', async () => {
 		const { page } = desk;
 		await page.getByText('Nothing was asked of this build yet').waitFor();
-		const planner = page.locator('section', { hasText: 'How far does it take?' });
+		const planner = page.locator('section', { hasText: 'How many kilometres does it take?' });
 		await planner.getByLabel('Fewer slips than').fill('10');
 		await planner.getByLabel('Confidence, %').fill('95');
 		await planner.getByLabel('Wheels').fill('2');
@@ -60,7 +60,7 @@ describe('the owner sets what a build has to show, and signs', () => {
 		const { page } = desk;
 		const rate = page.getByRole('row', { name: /^Rate/ });
 		expect(await rate.getByText('not yet').count()).toBe(1);
-		expect(await rate.textContent()).toContain('300\u00a0km observed without more slips than allowed');
+		expect(await rate.textContent()).toContain('300\u00a0km observed, with no more counted than is allowed');
 		expect(
 			await page.getByRole('combobox', { name: 'Decision' }).locator('option').allTextContents()
 		).toEqual(['Continue the test', 'Not released']);
@@ -93,7 +93,9 @@ describe('the owner sets what a build has to show, and signs', () => {
 		expect(await hash.isVisible()).toBe(false);
 		await page.emulateMedia({ media: 'print' });
 		expect(await hash.innerText()).toMatch(/^[0-9a-f]{64}$/);
-		expect(await page.getByRole('heading', { name: 'How far does it take?' }).isVisible()).toBe(false);
+		expect(await page.getByRole('heading', { name: 'How many kilometres does it take?' }).isVisible()).toBe(
+			false
+		);
 		expect(await page.locator('form:visible, summary:visible').count()).toBe(0);
 		// grids that break across sheets laid headings over the table before them
 		const stacks = await page

@@ -107,13 +107,51 @@ test('What was not asked for is no criterion that holds', () => {
 
 test('A last third too short to say is not one that holds', () => {
 	// no slip on 1,000 km bounds the rate at 2.996 per 1000 km
-	const short = lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_000_000 } }, WORDS);
-	expect(short).toMatchObject({ state: 'not yet', sentence: expect.stringContaining('at most 3 per 1000') });
-	expect(short.stillTakes).toBe('About 1500 km more observed in all, if no further event counts.');
-	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 1_500_000 } }, WORDS).state).toBe(
-		'holds'
+	const short = lastThirdState(
+		CRITERIA,
+		{ lastThird: { slips: 0, confirmed: 0, observedM: 1_000_000 } },
+		WORDS
 	);
-	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, observedM: 0 } }, WORDS).state).toBe('not yet');
+	expect(short).toMatchObject({ state: 'not yet', sentence: expect.stringContaining('at most 3 per 1000') });
+	expect(short.stillTakes).toBe('About 1500 km more observed in all, if nothing more counts.');
+	expect(
+		lastThirdState(CRITERIA, { lastThird: { slips: 0, confirmed: 0, observedM: 1_500_000 } }, WORDS).state
+	).toBe('holds');
+	expect(lastThirdState(CRITERIA, { lastThird: { slips: 0, confirmed: 0, observedM: 0 } }, WORDS).state).toBe(
+		'not yet'
+	);
+});
+
+test('Only what was confirmed is called a slip, in every criterion alike', () => {
+	const third = (slips: number, confirmed: number) =>
+		lastThirdState(CRITERIA, { lastThird: { slips, confirmed, observedM: 500_000 } }, WORDS).sentence;
+	expect(third(0, 0)).toContain('no slip counts');
+	expect(third(2, 2)).toContain('2 slips count;');
+	expect(third(3, 1)).toContain('3 events count, 2 of them not reviewed');
+	expect(third(4, 0)).toContain('4 events count, none of them reviewed');
+	expect(third(1, 0)).toContain('1 event counts, not reviewed');
+	// what is still to come is neither yet
+	const toCome = [
+		lastThirdState(CRITERIA, { lastThird: { slips: 1, confirmed: 0, observedM: 500_000 } }, WORDS),
+		notFoundState(
+			CRITERIA,
+			{ ...GOOD, notFound: { ridesWaiting: 0, factor: { upper: 9, put: 400, found: 50 } } },
+			WORDS
+		)
+	];
+	for (const { stillTakes } of toCome) expect(stillTakes).toMatch(/, if nothing more counts\.$/);
+});
+
+test('Distance that wheels still lack is told in the order of their names', () => {
+	const wheels = [
+		{ name: 'Wheel 10', observedM: 200_000 },
+		{ name: 'Wheel 2', observedM: 100_000 },
+		{ name: 'Wheel 1', observedM: 50_000 },
+		{ name: 'Wheel 3', observedM: 150_000 }
+	];
+	expect(wheelsState({ ...CRITERIA, plan: PLAN }, { wheels }, WORDS).stillTakes).toBe(
+		'400 km on Wheel 2, 350 km on Wheel 3, 300 km on Wheel 10.'
+	);
 });
 
 test('Slips that the rides would not have shown are added before the rate is kept', () => {

@@ -37,7 +37,7 @@ export const GOOD: TestEvidence = {
 	unreviewed: 0,
 	slipsAtObservedM: [],
 	confirmedAtObservedM: [],
-	lastThird: { slips: 0, observedM: 1_600_000 },
+	lastThird: { slips: 0, confirmed: 0, observedM: 1_600_000 },
 	notFound: { ridesWaiting: 0, factor: { upper: 1.25, put: 400, found: 340 } },
 	expected: { ratioUpper: 0.15, confidence: 0.95, comparableShare: 0.8 },
 	observedMAboveHardTorque: 25_000,

@@ -106,7 +106,7 @@ describe('rateRows', () => {
 	it('shows two intervals while anything is unreviewed, else one', () => {
 		const open = rateRows(counted(2, rate(1, 1, 0, 5), rate(3, 3, 1, 9)));
 		expect(open.map(({ label, count }) => [label, count])).toEqual([
-			['all unreviewed count', 3],
+			['unreviewed counted', 3],
 			['confirmed only', 1]
 		]);
 		expect(rateRows(counted(0, rate(1, 1, 0, 5), rate(1, 1, 0, 5))).length).toBe(1);

@@ -57,7 +57,7 @@ describe('againstWords', () => {
 
 	it('answers at the same torque and age where enough can be compared', () => {
 		expect(words(against())).toBe(
-			'On the 150 km that can be compared, Old would have had about 8.2 slips; 1 counts on New. The rides support that, on these wheels, New slips less often than Old at the same hub torque and age.'
+			'On the 150 km that can be compared, Old would have had about 8.2 slips; 1 slip counts on New. The rides support that, on these wheels, New slips less often than Old at the same hub torque and age.'
 		);
 	});
 
@@ -186,7 +186,7 @@ describe('trendWords', () => {
 
 	it('says worse, better or neither with the growth and its limits', () => {
 		expect(plain(trendWords(trend({}), formats))).toBe(
-			'Gets worse with distance. With the distance doubled, slips grow 4.0-fold (2-fold would be steady; growth exponent 2.0, 95 % limits 1.2 to 3.1).'
+			'Gets worse with distance. With the distance doubled, the count grows 4.0-fold (2-fold would be steady; growth exponent 2.0, 95 % limits 1.2 to 3.1).'
 		);
 		expect(trendWords(trend({ verdict: 'better', shape: 0.5 }), formats)).toMatch(/^Gets better/);
 		expect(trendWords(trend({ verdict: 'not shown' }), formats)).toContain('does not prove it steady');
@@ -205,6 +205,9 @@ describe('trendWords', () => {
 	it('says of few slips that they are too few, and never that there is no trend', () => {
 		expect(trendWords(trend({ verdict: 'too few to say', slips: 1, shape: null }), formats)).toBe(
 			'Only 1 slip counts: too few to say whether the rate changes with distance.'
+		);
+		expect(trendWords(trend({ verdict: 'too few to say', slips: 4, shape: null }), formats, 4)).toMatch(
+			/^Only 4 events count:/
 		);
 		expect(trendWords(trend({ verdict: 'too few to say', slips: 0, shape: null }), formats)).toMatch(
 			/^No slip counts/

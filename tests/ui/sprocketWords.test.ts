@@ -22,6 +22,12 @@ it('names the sprocket that stands out, with its limits, as a hint', () => {
 	);
 });
 
+it('makes it a condition while events that count are not reviewed', () => {
+	expect(sprocketsWords({ sprockets: [one(21, true)], notKnownShare: 0 }, formats, 3)).toMatch(
+		/^More than the others at the same hub torque, if the 3 events that are not reviewed are slips: 21 teeth/
+	);
+});
+
 it('claims no more than that none is shown, and says when nothing can be set against each other', () => {
 	expect(sprocketsWords({ sprockets: [one(19, false)], notKnownShare: 0 }, formats)).toContain(
 		'is shown to slip more'

@@ -66,7 +66,14 @@ describe('coverageWords', () => {
 	it('says how much was ridden where the reference slipped, and at the hardest', () => {
 		const told = { fromNm: 20, highestNm: 40, aboveM: 31_000, aboveHighestM: 4_000 };
 		expect(plain(coverageWords(told, names, formats))).toBe(
-			'Old slipped from 20 Nm on: New was observed 31.0 km there, 4.0 km of it from 40 Nm on, where the hardest of those slips lie.'
+			'Old slipped from 20 Nm on: New was observed 31.0 km there, 4.0 km of it from 40 Nm on, where those at the highest torque lie.'
+		);
+	});
+
+	it('does not say that the reference slipped where nobody has reviewed what counts', () => {
+		const told = { fromNm: 4, highestNm: 4, aboveM: 310_000, aboveHighestM: 310_000 };
+		expect(plain(coverageWords(told, names, formats, 27))).toBe(
+			'Old has events that count from 4 Nm on: New was observed 310 km there.'
 		);
 	});
 

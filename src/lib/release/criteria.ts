@@ -56,7 +56,7 @@ export interface TestEvidence {
 	/** the confirmed ones among them */
 	readonly confirmedAtObservedM: readonly number[];
 	/** the last third of the observed distance of these rides */
-	readonly lastThird: { readonly slips: number; readonly observedM: number };
+	readonly lastThird: { readonly slips: number; readonly confirmed: number; readonly observedM: number };
 	/** how many slips the recordings of these rides would not have shown */
 	readonly notFound: {
 		/** rides into which slips are still to be put */
@@ -106,7 +106,7 @@ export const CRITERION_NAMES = [
 	'wheels',
 	'riders',
 	'counted against expected',
-	'hard torque',
+	'high torque',
 	'wet and dry',
 	'last third',
 	'slips not found',

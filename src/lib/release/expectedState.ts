@@ -37,6 +37,6 @@ export function expectedState(
 		);
 	if (expected.ratioUpper <= limit) return holds(name, sentence);
 	return Number.isFinite(expected.ratioUpper)
-		? notYet(name, sentence, 'More comparable distance, and no more slips on it.')
+		? notYet(name, sentence, 'More comparable distance, if nothing more counts on it.')
 		: notYet(name, sentence, 'Review of the events of the old build: only its confirmed slips are expected.');
 }

@@ -21,11 +21,11 @@ export function fixedPlanState(
 		.slice(0, criteria.wheels)
 		.reduce((sum, metres) => sum + metres, 0);
 	const wanted = criteria.wheels * observedMPerWheel;
-	const asked = `At most ${words.set(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${words.share(criteria.confidence)} confidence, shown by ${words.kmSet(observedMPerWheel)} on each of ${counted(criteria.wheels, 'wheel', 'wheels', words)} with ${slipsAllowed === 0 ? 'no slip' : `at most ${words.number(slipsAllowed)} counted`}`;
+	const asked = `Fewer than ${words.set(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${words.share(criteria.confidence)} confidence, shown by ${words.kmSet(observedMPerWheel)} on each of ${counted(criteria.wheels, 'wheel', 'wheels', words)} with ${slipsAllowed === 0 ? 'no slip' : `at most ${words.number(slipsAllowed)} counted`}`;
 	const sentence = `${asked}; ${words.km(has)} of ${words.kmSet(wanted)} are there, ${countedSlips(slips, evidence.confirmed, words)}.`;
 	if (evidence.confirmed > slipsAllowed) return fails('rate', sentence);
 	const left: string[] = [];
 	if (slips > slipsAllowed) left.push(`Review of ${counted(evidence.unreviewed, 'event', 'events', words)}`);
-	if (has < wanted) left.push(`${words.km(wanted - has)} observed without more slips than allowed`);
+	if (has < wanted) left.push(`${words.km(wanted - has)} observed, with no more counted than is allowed`);
 	return left.length === 0 ? holds('rate', sentence) : notYet('rate', sentence, `${left.join(', ')}.`);
 }

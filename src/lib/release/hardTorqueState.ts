@@ -16,9 +16,9 @@ export function hardTorqueState(
 	if (wanted === 0) return null;
 	const above = `above ${words.number(criteria.hardTorqueNm)} Nm at the hub`;
 	const sentence = `${words.kmSet(wanted)} observed ${above} asked for; there are ${words.km(has)}.`;
-	if (has >= wanted) return holds('hard torque', sentence);
+	if (has >= wanted) return holds('high torque', sentence);
 	return notYet(
-		'hard torque',
+		'high torque',
 		sentence,
 		`${words.km(wanted - has)} ${above}: on a bench, or seated on a climb closed to traffic, never by provoking a slip in a sprint.`
 	);

@@ -1,5 +1,5 @@
 import { poissonRateUpperBound } from '$lib/reliability/poissonRateUpperBound';
-import { counted } from './counted';
+import { countedSlips } from './counted';
 import { holds, notYet } from './criterionState';
 import { roughly } from './roughly';
 import type { CriterionState, NumberWords, ReleaseCriteria, TestEvidence } from './criteria';
@@ -17,21 +17,18 @@ export function lastThirdState(
 ): CriterionState {
 	const { rateAtMostPerThousandKm: limit, confidence } = criteria;
 	const upper = poissonRateUpperBound(lastThird.slips, lastThird.observedM / UNIT_M, confidence);
-	const found =
-		lastThird.slips === 0
-			? 'no slip counts'
-			: counted(lastThird.slips, 'event counts', 'events count', words);
+	const found = countedSlips(lastThird.slips, lastThird.confirmed, words);
 	const bound = Number.isFinite(upper)
 		? `at most ${words.figure(upper)} per 1000 observed km (one-sided, ${words.share(confidence)})`
 		: 'no bound can be given';
-	const sentence = `At most ${words.set(limit)} per 1000 observed km over the last third; there ${found} on ${words.km(lastThird.observedM)}: ${bound}.`;
+	const sentence = `Fewer than ${words.set(limit)} slips per 1000 observed km over the last third: on the ${words.km(lastThird.observedM)} of it ${found}; ${bound}.`;
 	if (upper <= limit) return holds('last third', sentence);
 	const neededM = lastThird.observedM * (upper / limit);
 	return notYet(
 		'last third',
 		sentence,
 		lastThird.observedM > 0
-			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if no further event counts.`
+			? `About ${words.km(roughly(3 * (neededM - lastThird.observedM)))} more observed in all, if nothing more counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
 }

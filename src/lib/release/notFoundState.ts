@@ -18,7 +18,7 @@ export function notFoundState(
 ): CriterionState {
 	const { rateAtMostPerThousandKm: limit, confidence } = criteria;
 	const { ridesWaiting, factor } = evidence.notFound;
-	const asked = `At most ${words.set(limit)} per 1000 observed km also with the slips that these rides would not have shown`;
+	const asked = `Fewer than ${words.set(limit)} slips per 1000 observed km also with the slips that these rides would not have shown`;
 	if (ridesWaiting > 0)
 		return notYet(
 			'slips not found',
@@ -43,7 +43,7 @@ export function notFoundState(
 		'slips not found',
 		sentence,
 		Number.isFinite(upper)
-			? `About ${words.km(roughly(observedM * (upper / limit - 1)))} more observed, if no further slip counts.`
+			? `About ${words.km(roughly(observedM * (upper / limit - 1)))} more observed, if nothing more counts.`
 			: 'Observed distance; nothing was observed yet.'
 	);
 }

@@ -14,7 +14,7 @@ export function sequentialPlanState(
 	words: NumberWords
 ): CriterionState {
 	const lines = planLines(criteria, plan);
-	const asked = `At most ${words.set(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${words.share(criteria.confidence)} confidence, by a plan that may end early and ends at ${words.kmSet(plan.longestObservedM)}`;
+	const asked = `Fewer than ${words.set(criteria.rateAtMostPerThousandKm)} slips per 1000 observed km at ${words.share(criteria.confidence)} confidence, by a plan that may end early and ends at ${words.kmSet(plan.longestObservedM)}`;
 	if (!lines) return outOfReach('rate', `${asked}; no plan can tell these rates apart.`);
 	const observedM = evidence.wheels.reduce((sum, wheel) => sum + wheel.observedM, 0);
 	const all = sequentialCourse(lines, evidence.slipsAtObservedM, observedM);
@@ -32,6 +32,6 @@ export function sequentialPlanState(
 	return notYet(
 		'rate',
 		sentence,
-		`${words.km((all.passesAtM ?? plan.longestObservedM) - observedM)} observed without a further slip.`
+		`${words.km((all.passesAtM ?? plan.longestObservedM) - observedM)} observed, if nothing more counts.`
 	);
 }

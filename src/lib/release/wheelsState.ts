@@ -20,7 +20,9 @@ export function wheelsState(
 	const under = wheels
 		.filter((wheel) => !done.includes(wheel))
 		.sort((a, b) => b.observedM - a.observedM)
-		.slice(0, criteria.wheels - done.length);
+		.slice(0, criteria.wheels - done.length)
+		// who takes part is chosen by the distance, told in the order of the names
+		.sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
 	const parts = under.map(({ name, observedM }) =>
 		wantedM > 0 ? `${words.km(wantedM - observedM)} on ${name}` : `observed distance on ${name}`
 	);

@@ -1,3 +1,4 @@
+import { countedNoun } from './countedNoun';
 import type { Formats } from './formats';
 
 /** A ratio with its limits. */
@@ -78,7 +79,7 @@ function answer(
 			open,
 			formats
 		});
-		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had about ${expectedFigure(expected.expected, formats)} slips; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} ${expected.counted === 1 ? 'counts' : 'count'} on ${build}`}. ${conclusion}`;
+		return `On the ${formats.km(expected.comparedM)} that can be compared, ${reference} would have had about ${expectedFigure(expected.expected, formats)} slips; ${expected.counted === 0 ? `none counts on ${build}` : `${formats.number(expected.counted)} ${countedNoun(expected.counted, buildUnreviewed)} ${expected.counted === 1 ? 'counts' : 'count'} on ${build}`}. ${conclusion}`;
 	}
 	const why =
 		expected.expected === 0 && share >= LEAST_COMPARED_SHARE

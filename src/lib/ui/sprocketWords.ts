@@ -1,4 +1,5 @@
 import type { Formats } from './formats';
+import { ifSlips } from './ifSlips';
 
 /** Sprockets set against the others; the server's view fits. */
 export interface SprocketFigures {
@@ -16,8 +17,16 @@ export interface SprocketFigures {
 /** with fewer slips silence would read like an answer (common practice, no source) */
 const LEAST_SLIPS = 5;
 
-/** Whether one sprocket stands out at the same hub torque, as a hint for the workbench. */
-export function sprocketsWords({ sprockets, notKnownShare }: SprocketFigures, formats: Formats): string {
+/**
+ * Whether one sprocket stands out at the same hub torque, as a hint for the workbench.
+ *
+ * @param unreviewed how many of the counted events nobody has reviewed: with those it is a hint on a condition
+ */
+export function sprocketsWords(
+	{ sprockets, notKnownShare }: SprocketFigures,
+	formats: Formats,
+	unreviewed = 0
+): string {
 	const without =
 		notKnownShare > 0
 			? ` Teeth or torque are not known of ${formats.share(notKnownShare)} of the observed distance.`
@@ -30,7 +39,7 @@ export function sprocketsWords({ sprockets, notKnownShare }: SprocketFigures, fo
 	if (apart.length === 0)
 		return `No single sprocket is shown to slip more than the others at the same hub torque.${without}`;
 	const named = apart.map((one) => `${formats.number(one.teeth)} teeth, ${sprocketRatio(one, formats)}`);
-	return `More than the others at the same hub torque: ${named.join('; ')}. Look at the chain and at that sprocket first: a hint, no proof.${without}`;
+	return `More than the others at the same hub torque${ifSlips(unreviewed, formats)}: ${named.join('; ')}. Look at the chain and at that sprocket first: a hint, no proof.${without}`;
 }
 
 /** "3.1 times (1.2 to 8.4)" of one sprocket against the others. */

@@ -1,4 +1,5 @@
 import type { Formats } from './formats';
+import { countedNoun } from './countedNoun';
 import { ifSlips } from './ifSlips';
 
 /** A trend of the rate with distance; the server's view fits. */
@@ -23,9 +24,9 @@ export interface TrendFigures {
 export function trendWords(trend: TrendFigures, formats: Formats, unreviewed = 0): string {
 	const { verdict, slips, shape, shapeLower, shapeUpper, confidence } = trend;
 	if (verdict === 'too few to say' || shape === null)
-		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${slips === 1 ? 'slip counts' : 'slips count'}`}: too few to say whether the rate changes with distance.`;
+		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${countedNoun(slips, unreviewed)} ${slips === 1 ? 'counts' : 'count'}`}: too few to say whether the rate changes with distance.`;
 	const limits = `${formats.share(confidence)} limits ${formats.figure(shapeLower ?? 0)} to ${shapeUpper === null ? 'no limit' : formats.figure(shapeUpper)}`;
-	const figures = `With the distance doubled, slips grow ${formats.figure(2 ** shape)}-fold (2-fold would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
+	const figures = `With the distance doubled, the count grows ${formats.figure(2 ** shape)}-fold (2-fold would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
 	const condition = ifSlips(unreviewed, formats);
 	switch (verdict) {
 		case 'worse':

@@ -1,6 +1,7 @@
 import type { ReportView } from '$lib/server';
 import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import { LEAST_REPORTED_DEG } from '$lib/slip/reportLimits';
+import { countedNoun } from '$lib/ui/countedNoun';
 import { expectedFalseAlarms } from '$lib/ui/expectedFalseAlarms';
 import { falseAlarmWords } from '$lib/ui/falseAlarmWords';
 import { feltWords } from '$lib/ui/feltWords';
@@ -67,32 +68,33 @@ function unobserved({ before, after }: ReportView, formats: Formats): string[] {
 	);
 }
 
-function notCompared({ told: { against }, before, after }: ReportView, formats: Formats): string[] {
-	const { expected } = against[0].decides;
+function notCompared({ told, before, after }: ReportView, formats: Formats): string[] {
+	const { expected } = told.against[0].decides;
 	if (expected.notComparedM <= 0) return [];
 	const slips =
 		expected.slipsNotCompared > 0
-			? ` ${formats.number(expected.slipsNotCompared)} of the slips of ${after.name} lie there.`
+			? ` ${formats.number(expected.slipsNotCompared)} of the ${countedNoun(2, told.builds[1].unreviewed)} of ${after.name} lie there.`
 			: '';
-	const told = expected.leftOut.reduce((sum, { observedM }) => sum + observedM, 0);
-	const others = expected.notComparedM - told >= 100 ? ' and others like it' : '';
+	const named = expected.leftOut.reduce((sum, { observedM }) => sum + observedM, 0);
+	const others = expected.notComparedM - named >= 100 ? ' and others like it' : '';
 	return [
 		`${formats.km(expected.notComparedM)} of the ${formats.km(expected.comparedM + expected.notComparedM)} observed on ${after.name} could not be set against ${before.name}, which was hardly ridden at that torque and age: ${expected.leftOut.map(({ torque: group, observedM }) => `${group} (${formats.km(observedM)})`).join(', ')}${others}.${slips}`
 	];
 }
 
-function torque({ coverage, before, after }: ReportView, formats: Formats): string {
+function torque({ told, coverage, before, after }: ReportView, formats: Formats): string {
+	const unreviewed = told.policy.shown === 'found' ? told.builds[0].unreviewed : 0;
 	if (coverage.fromNm === null || coverage.highestNm === null)
-		return `No counted slip of ${before.name} has a known hub torque, so it cannot be said whether ${after.name} was ridden as hard.`;
+		return `Nothing that counts on ${before.name} has a known hub torque, so it cannot be said whether ${after.name} was ridden as hard.`;
 	const unknown =
 		coverage.slipsWithoutTorque > 0
-			? ` Of ${formats.number(coverage.slipsWithoutTorque)} of its slips the torque is not known.`
+			? ` Of ${formats.number(coverage.slipsWithoutTorque)} of its ${countedNoun(2, unreviewed)} the torque is not known.`
 			: '';
 	const highest =
 		coverage.highestNm === coverage.fromNm
 			? ''
-			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)} Nm on, where its hardest slips lie`;
-	return `${before.name} slipped from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of its group of torque); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
+			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)} Nm on, where those at the highest torque lie`;
+	return `${before.name} ${unreviewed > 0 ? 'has events that count' : 'slipped'} from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of its group of torque); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
 }
 
 function some(metres: number, formats: Formats): string {

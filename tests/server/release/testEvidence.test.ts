@@ -65,7 +65,11 @@ test('An event counts as a slip until it is reviewed, and a rejected one leaves 
 	const rideId = await after(1, { events: [slipAt(600)] });
 	const standing = () => releaseView(ledger, buildId, WORDS).standing!;
 	const before = standing();
-	expect(before.evidence).toMatchObject({ confirmed: 0, unreviewed: 1, lastThird: { slips: 0 } });
+	expect(before.evidence).toMatchObject({
+		confirmed: 0,
+		unreviewed: 1,
+		lastThird: { slips: 0, confirmed: 0 }
+	});
 	expect(before.evidence.slipsAtObservedM).toEqual([4_800]);
 	const [event] = rideView(ledger, rideId)!.eventList;
 	recordVerdict(ledger, actor, event.id, { verdict: 'rejected', reason: 'shift' });

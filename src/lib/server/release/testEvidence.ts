@@ -12,7 +12,7 @@ import { designOfBuild } from './designOfBuild';
 import { largestConfirmed } from './largestConfirmed';
 import type { CriteriaVersion } from './releaseCriteria';
 import { notFoundOf } from './notFoundOf';
-import { slipPath } from './slipPath';
+import { slipPath, type SlipPath } from './slipPath';
 import { wearOfBuild } from './wearOfBuild';
 
 /** What the rides have shown; it stands as long as the evidence does. Hardware is looked at each time. */
@@ -68,7 +68,7 @@ function riddenEvidence(
 		unreviewed: sum(({ events }) => events.filter(({ standing }) => standing === 'unreviewed').length),
 		slipsAtObservedM: path.slipsAtM,
 		confirmedAtObservedM: path.confirmedAtM,
-		lastThird: lastThirdOf(path.slipsAtM, path.observedM),
+		lastThird: lastThirdOf(path),
 		notFound: notFoundOf(ledger, rides),
 		expected: reference && expectedOf(rides, evidenceOfBuilds(ledger, [reference])[0]),
 		observedMAboveHardTorque: sum((ride) => aboveTorque(ride, criteria)),
@@ -105,9 +105,10 @@ function aboveTorque({ cells }: EvidenceRide, { hardTorqueNm }: ReleaseCriteria)
 	);
 }
 
-function lastThirdOf(slipsAtM: readonly number[], observedM: number): TestEvidence['lastThird'] {
+function lastThirdOf({ slipsAtM, confirmedAtM, observedM }: SlipPath): TestEvidence['lastThird'] {
 	const fromM = (2 / 3) * observedM;
-	return { slips: slipsAtM.filter((atM) => atM >= fromM).length, observedM: observedM - fromM };
+	const within = (atM: readonly number[]) => atM.filter((metres) => metres >= fromM).length;
+	return { slips: within(slipsAtM), confirmed: within(confirmedAtM), observedM: observedM - fromM };
 }
 
 function expectedOf(rides: readonly EvidenceRide[], reference: BuildEvidence): TestEvidence['expected'] {

@@ -10,6 +10,6 @@ export function rateRowsOf({ name, unreviewed, worst, best }: BuildTold, named: 
 		upper: pooled.upperPerHundredKm
 	});
 	return unreviewed > 0
-		? [row('all unreviewed count', worst), row('confirmed only', best)]
+		? [row('unreviewed counted', worst), row('confirmed only', best)]
 		: [row('slips per 100 observed km', worst)];
 }

@@ -8,7 +8,7 @@ export const CRITERION_MEANINGS: Readonly<Record<CriterionState['name'], WordId>
 	wheels: 'test-spread',
 	riders: 'test-spread',
 	'counted against expected': 'expected',
-	'hard torque': 'hub-torque',
+	'high torque': 'hub-torque',
 	'wet and dry': 'test-spread',
 	'last third': 'last-third',
 	'slips not found': 'not-found',
