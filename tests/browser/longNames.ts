@@ -13,8 +13,8 @@ export async function expectLongNamesFit(workshop: Workshop, desk: Visit): Promi
 		await wheel.getByLabel('Name').fill(name);
 		await wheel.getByRole('button').click();
 		await page.waitForLoadState('networkidle');
-		await page.goto('/wheels');
-		const build = page.locator('form[action="?/build"]');
+		await page.goto('/builds');
+		const build = page.locator('form', { hasText: 'New build' });
 		await build.getByLabel('Name').fill(name);
 		await build.getByRole('button').click();
 		await page.waitForLoadState('networkidle');

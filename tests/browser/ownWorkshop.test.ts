@@ -36,7 +36,7 @@ describe('a workshop of its own, on a phone', () => {
 		await wheel.getByRole('button').click();
 		await page.getByRole('heading', { name: 'Blue wheel' }).waitFor();
 		await page.goto('/wheels');
-		const build = page.locator('form', { hasText: 'New build' });
+		const build = page.locator('form', { hasText: 'The first build' });
 		await build.getByLabel('Name').fill('As found');
 		await build.getByLabel('One engagement step').fill('15');
 		await build.getByRole('button').click();

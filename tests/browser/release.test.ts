@@ -16,7 +16,7 @@ describe('the owner sets what a build has to show, and signs', () => {
 		await startEmpty(desk, 'Bo Nobody');
 		const { page } = desk;
 		await page.goto('/wheels');
-		const build = page.locator('form', { hasText: 'New build' });
+		const build = page.locator('form', { hasText: 'The first build' });
 		await build.getByLabel('Name').fill('Second try');
 		await build.getByRole('button').click();
 		await page.getByRole('heading', { name: 'Second try' }).waitFor();

@@ -22,7 +22,7 @@ describe('markWords', () => {
 	});
 
 	it('says at the event how long after it the lap was pressed, and nothing at other events', () => {
-		expect(markWords(riderMarks(4), 7, formats)).toBe('The rider pressed the lap 4 s later.');
+		expect(markWords(riderMarks(4), 7, formats)).toBe('The rider pressed the lap 4\u00a0s later.');
 		expect(markWords(riderMarks(0), 7, formats)).toBe('The rider pressed the lap at once.');
 		expect(markWords(riderMarks(4), 8, formats)).toBeNull();
 	});
@@ -31,7 +31,17 @@ describe('markWords', () => {
 describe('markCountWords', () => {
 	it('names all three counts and what is still open', () => {
 		const words = markCountWords({ both: 3, markOnly: 0, detectionOnly: 2, waiting: 1 }, formats);
-		expect(words).toContain('3 found and marked, none marked only, 2 found only. 1 waits for');
+		expect(words).toBe(
+			'Slips of the reference size where this ride is observed: 3 found and marked, none marked only, 2 found only. 1 lap or event waits for an answer or a review.'
+		);
+	});
+
+	it('says in one clause that nothing is decided, or that there was nothing', () => {
+		const none = { both: 0, markOnly: 0, detectionOnly: 0 };
+		expect(markCountWords({ ...none, waiting: 3 }, formats)).toBe(
+			'Where this ride is observed nothing is decided yet: 3 laps or events wait for an answer or a review.'
+		);
+		expect(markCountWords({ ...none, waiting: 0 }, formats)).toContain('marked and none confirmed');
 	});
 });
 

@@ -107,14 +107,16 @@ describe('the words of a release', () => {
 	const heading = (...states: ('holds' | 'not yet' | 'fails' | 'out of reach')[]) =>
 		standingHeading(states.map((state) => ({ state })));
 
-	it('says how many criteria do not hold, and "yet" only while none has failed', () => {
+	it('says how many criteria hold and how many do not, and "yet" only while none has failed', () => {
 		expect(heading('holds', 'holds')).toBe('Every criterion holds');
-		expect(heading('holds', 'not yet')).toBe('1 of 2 criteria does not hold yet');
-		expect(heading('not yet', 'not yet')).toBe('2 of 2 criteria do not hold yet');
+		expect(heading('holds', 'not yet')).toBe('1 of 2 criteria holds, 1 does not yet');
+		expect(heading('not yet', 'not yet')).toBe('None of 2 criteria holds yet');
 		expect(heading('holds', 'not yet', 'fails')).toBe(
-			'2 of 3 criteria do not hold; by 1 of them the build does not pass'
+			'1 of 3 criteria holds; by 1 of the others the build does not pass'
 		);
-		expect(heading('holds', 'out of reach')).toBe('1 of 2 criteria does not hold: the build does not pass');
+		expect(heading('holds', 'out of reach')).toBe(
+			'1 of 2 criteria holds; by the other the build does not pass'
+		);
 	});
 
 	it('says what is asked of how it is ridden, and what is not', () => {

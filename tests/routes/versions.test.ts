@@ -42,7 +42,7 @@ describe('differenceWords', () => {
 		const after = slip({ startS: 98, crankDeg: 160, strength: 0.3, kind: 'failed pick-up', inRate: false });
 		const changes = ['start', 'kind', 'size', 'strength', 'rate'] as const;
 		expect(differenceWords({ what: 'changed', changes, before: slip(), after }, formats).sentence).toBe(
-			'Slip, 120 crank degrees, confirmed: begins 2.0 s earlier; now called failed pick-up; 160 instead of 120 crank degrees, beyond its limits; signs weak instead of strong; no longer in the rate.'
+			'Slip, 120 crank degrees, confirmed: begins 2.0\u00a0s earlier; now called failed pick-up; 160 instead of 120 crank degrees, beyond its limits; signs weak instead of strong; no longer in the rate.'
 		);
 	});
 });

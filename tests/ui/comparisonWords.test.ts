@@ -186,7 +186,7 @@ describe('trendWords', () => {
 
 	it('says worse, better or neither with the growth and its limits', () => {
 		expect(plain(trendWords(trend({}), formats))).toBe(
-			'Gets worse with distance. With the distance doubled, the count grows 4.0-fold (2-fold would be steady; growth exponent 2.0, 95 % limits 1.2 to 3.1).'
+			'Gets worse with distance. With the distance doubled, the count is 4.0 times as large (2 times would be steady; growth exponent 2.0, 95 % limits 1.2 to 3.1).'
 		);
 		expect(trendWords(trend({ verdict: 'better', shape: 0.5 }), formats)).toMatch(/^Gets better/);
 		expect(trendWords(trend({ verdict: 'not shown' }), formats)).toContain('does not prove it steady');

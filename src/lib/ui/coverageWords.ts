@@ -24,7 +24,7 @@ export function coverageWords(
 	if (fromNm === null || highestNm === null)
 		return `Nothing that counts on ${reference} has a known torque, so nobody can say whether ${build} was ridden hard enough.`;
 	const slipped = unreviewed > 0 ? 'has events that count' : 'slipped';
-	const from = `${reference} ${slipped} from ${formats.number(fromNm)} Nm on: ${build} was observed ${formats.km(aboveM)} there`;
+	const from = `${reference} ${slipped} from ${formats.number(fromNm)}\u00a0Nm on: ${build} was observed ${formats.km(aboveM)} there`;
 	if (highestNm === fromNm) return `${from}.`;
-	return `${from}, ${formats.km(aboveHighestM)} of it from ${formats.number(highestNm)} Nm on, where those at the highest torque lie.`;
+	return `${from}, ${formats.km(aboveHighestM)} of it from ${formats.number(highestNm)}\u00a0Nm on, where those at the highest torque lie.`;
 }

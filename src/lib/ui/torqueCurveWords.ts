@@ -31,7 +31,7 @@ function shapeWords(
 		return 'Nearly all of it was ridden at one torque: nothing can be said about others.';
 	if (kind === 'separated') {
 		const from = points.find((point) => point.slips > 0)?.fromNm ?? 0;
-		return `All ${countedNoun(2, unreviewed)} lie from ${formats.number(from)} Nm on and everything else below${condition}: no smooth curve is steep enough to be drawn.`;
+		return `All ${countedNoun(2, unreviewed)} lie from ${formats.number(from)}\u00a0Nm on and everything else below${condition}: no smooth curve is steep enough to be drawn.`;
 	}
 	if (kind === 'too few' || perTenNm === null)
 		return `${slips === 0 ? 'No slip' : `Only ${formats.number(slips)} ${countedNoun(slips, unreviewed)}`} with a known torque: too few for a smooth curve.`;

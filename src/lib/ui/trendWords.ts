@@ -26,7 +26,7 @@ export function trendWords(trend: TrendFigures, formats: Formats, unreviewed = 0
 	if (verdict === 'too few to say' || shape === null)
 		return `${slips === 0 ? 'No slip counts' : `Only ${formats.number(slips)} ${countedNoun(slips, unreviewed)} ${slips === 1 ? 'counts' : 'count'}`}: too few to say whether the rate changes with distance.`;
 	const limits = `${formats.share(confidence)} limits ${formats.figure(shapeLower ?? 0)} to ${shapeUpper === null ? 'no limit' : formats.figure(shapeUpper)}`;
-	const figures = `With the distance doubled, the count grows ${formats.figure(2 ** shape)}-fold (2-fold would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
+	const figures = `With the distance doubled, the count is ${formats.figure(2 ** shape)} times as large (2 times would be steady; growth exponent ${formats.figure(shape)}, ${limits}).`;
 	const condition = ifSlips(unreviewed, formats);
 	switch (verdict) {
 		case 'worse':

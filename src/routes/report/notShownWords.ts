@@ -93,8 +93,8 @@ function torque({ told, coverage, before, after }: ReportView, formats: Formats)
 	const highest =
 		coverage.highestNm === coverage.fromNm
 			? ''
-			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)} Nm on, where those at the highest torque lie`;
-	return `${before.name} ${unreviewed > 0 ? 'has events that count' : 'slipped'} from ${formats.number(coverage.fromNm)} Nm mean hub torque on (lower edge of its group of torque); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
+			: `, ${some(coverage.aboveHighestM, formats)} of it from ${formats.number(coverage.highestNm)}\u00a0Nm on, where those at the highest torque lie`;
+	return `${before.name} ${unreviewed > 0 ? 'has events that count' : 'slipped'} from ${formats.number(coverage.fromNm)}\u00a0Nm mean hub torque on (lower edge of its group of torque); ${after.name} was observed on ${some(coverage.aboveM, formats)} there${highest}.${unknown} Above what was ridden nothing is known.`;
 }
 
 function some(metres: number, formats: Formats): string {

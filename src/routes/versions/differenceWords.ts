@@ -37,7 +37,7 @@ export function differenceWords(
 }
 
 function laterWords(seconds: number, formats: Formats): string {
-	return `begins ${formats.number(Math.abs(seconds), 1)} s ${seconds < 0 ? 'earlier' : 'later'}`;
+	return `begins ${formats.number(Math.abs(seconds), 1)}\u00a0s ${seconds < 0 ? 'earlier' : 'later'}`;
 }
 
 function word(event: EventBrief, formats: Formats): string {

@@ -6,7 +6,7 @@ import { wheelInput } from './wheelInput';
 
 export const load: PageServerLoad = () => {
 	const ledger = getLedger();
-	return { wheels: listWheels(ledger), builds: buildList(ledger) };
+	return { wheels: listWheels(ledger), anyBuild: buildList(ledger).length > 0 };
 };
 
 export const actions: Actions = {

@@ -9,17 +9,20 @@ export function markWords(ride: Pick<RideView, 'riderMarks'>, eventId: number, f
 	const { delayS } = mark.event;
 	return delayS < 0.5
 		? 'The rider pressed the lap at once.'
-		: `The rider pressed the lap ${formats.number(delayS)} s later.`;
+		: `The rider pressed the lap ${formats.number(delayS)}\u00a0s later.`;
 }
 
-/** How the two lists agree on observed stretches, as one sentence. */
+/** How what the rider marked and what was found agree on observed stretches, from the reference size on. */
 export function markCountWords(counts: RiderMarkCounts, formats: Formats): string {
 	const figure = (count: number) => (count === 0 ? 'none' : formats.number(count));
-	const waiting =
-		counts.waiting === 0
-			? ''
-			: ` ${formats.number(counts.waiting)} ${counts.waiting === 1 ? 'waits' : 'wait'} for a verdict or an answer.`;
-	return `On observed stretches, of the reference size and confirmed or felt: ${figure(counts.both)} found and marked, ${figure(counts.markOnly)} marked only, ${figure(counts.detectionOnly)} found only.${waiting}`;
+	const { both, markOnly, detectionOnly, waiting } = counts;
+	const open = `${formats.number(waiting)} ${waiting === 1 ? 'lap or event waits' : 'laps or events wait'} for an answer or a review.`;
+	if (both + markOnly + detectionOnly === 0)
+		return waiting === 0
+			? 'Where this ride is observed, no slip of the reference size was marked and none confirmed.'
+			: `Where this ride is observed nothing is decided yet: ${open}`;
+	const told = `Slips of the reference size where this ride is observed: ${figure(both)} found and marked, ${figure(markOnly)} marked only, ${figure(detectionOnly)} found only.`;
+	return waiting === 0 ? told : `${told} ${open}`;
 }
 
 /** Laps that still ask what they were, as a question; null when there is none. */

@@ -22,7 +22,7 @@ export function overrunWords(
 
 /** "20 steps", "2.4 steps": an estimate whose limits lie a third apart has no tenths beyond a few steps. */
 export function stepsWords(steps: number, formats: Pick<Formats, 'number'>): string {
-	return `${formats.number(steps, stepDigits(steps))} steps`;
+	return `${formats.number(steps, stepDigits(steps))}\u00a0steps`;
 }
 
 function stepDigits(steps: number): number {

@@ -38,7 +38,7 @@ function riddenWords(criteria: CriteriaVersion['criteria'], formats: Formats): s
 	const kinds = [
 		{
 			metres: criteria.observedMAboveHardTorque,
-			how: `above ${formats.number(criteria.hardTorqueNm)} Nm at the hub`
+			how: `above ${formats.number(criteria.hardTorqueNm)}\u00a0Nm at the hub`
 		},
 		{ metres: criteria.observedMWet, how: 'wet' },
 		{ metres: criteria.observedMDry, how: 'dry' }
