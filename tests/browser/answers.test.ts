@@ -17,6 +17,7 @@ import {
 } from '$lib/server';
 import { openArchive } from '$lib/server/archive/openArchive';
 import { expectEveryPageIsSound } from './everyPage';
+import { giveName } from './firstSteps';
 import { openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 const RIDE = '2026-04-22-w1-r1.fit';
@@ -33,9 +34,7 @@ describe('what a ride needs, and the ledger as a whole', () => {
 	beforeAll(async () => {
 		workshop = await openWorkshop();
 		phone = await workshop.open(PHONE);
-		await phone.page.goto('/welcome');
-		await phone.page.getByLabel('Your name').fill('Cy Nowhere');
-		await phone.page.getByRole('button', { name: 'Go on' }).click();
+		await giveName(phone, 'Cy Nowhere');
 		await phone.page.getByRole('button', { name: 'Start empty' }).waitFor();
 		ledger = openLedger(join(workshop.dataFolder, 'ledger'), { migrate: false });
 		rideId = await rideAcrossAChange(ledger);

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { grayPng } from '../../src/lib/server/example/grayPng';
 import { expectEveryPageIsSound } from './everyPage';
-import { startEmpty, unexpectedOn } from './startEmpty';
+import { startEmpty, unexpectedOn } from './firstSteps';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 describe('builds and parts of a workshop', () => {

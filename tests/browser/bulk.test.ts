@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { smallRides } from '../faults/program';
 import { zipBytes } from '../jobs/unpack/zipBytes';
+import { startEmpty } from './firstSteps';
 import { DESK, openWorkshop, type Visit, type Workshop } from './workshop';
 
 const NO_RIDES = 60;
@@ -43,10 +44,7 @@ describe('a folder of files', () => {
 
 	it('is sent with progress, can be paused and gone on with', async () => {
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
+		await startEmpty(desk, 'Bo Nobody');
 		await page.goto('/rides');
 		await chooseFolder();
 		await page.getByRole('button', { name: 'Pause' }).click();

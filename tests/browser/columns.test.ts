@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { giveName, startEmpty } from './firstSteps';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 /** 40 s at 50 Hz: a crank at 80 rpm, a wheel's angle at 240 rpm, torque; named as no header of ours is */
@@ -28,10 +29,7 @@ describe('a logger table whose columns are not known', () => {
 
 	it('asks on the page of rides, and shows there what the file holds', async () => {
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
+		await startEmpty(desk, 'Bo Nobody');
 		await page.goto('/rides');
 		await upload('rig.csv', 0);
 		await page.getByRole('link', { name: 'Say what its columns are' }).click();
@@ -142,10 +140,7 @@ describe('a logger table whose columns are not known', () => {
 		const link = page.getByRole('link', { name: 'Say what its columns are' });
 		const path = (await link.getAttribute('href')) ?? '';
 		const phone = await workshop.open({ ...PHONE, colorScheme: 'dark' });
-		await phone.page.goto('/');
-		await phone.page.getByLabel('Your name').fill('Bo Nobody');
-		await phone.page.getByRole('button', { name: 'Go on' }).click();
-		await phone.page.waitForLoadState('networkidle');
+		await giveName(phone, 'Bo Nobody');
 		await phone.page.goto(path);
 		await phone.page.getByRole('button', { name: 'Read it by these columns' }).waitFor();
 		expect(await phone.overhang()).toBe(0);

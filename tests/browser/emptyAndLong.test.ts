@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { EVERY_PAGE_WITHIN_MS, EVERY_SCREEN } from './everyPage';
 import { expectLongNamesFit } from './longNames';
-import { startEmpty } from './startEmpty';
+import { startEmpty } from './firstSteps';
 import { DESK, openWorkshop, type Visit, type Workshop } from './workshop';
 
 /** Pages that are there before anything was written down. */

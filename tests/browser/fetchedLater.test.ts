@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { WORDS } from '$lib/ui/wordList';
+import { startEmpty } from './firstSteps';
 import { DESK, openWorkshop, type Visit, type Workshop } from './workshop';
 
 const SAYS = WORDS['reference-slip'].says;
@@ -13,12 +14,7 @@ describe('what a page fetches only when it is asked for', () => {
 	beforeAll(async () => {
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
-		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Ada Nowhere');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
-		await page.getByText('No wheel yet').waitFor();
+		await startEmpty(desk, 'Ada Nowhere');
 	});
 	afterAll(() => workshop?.close());
 

@@ -1,7 +1,7 @@
 import type { Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
-import { startEmpty, unexpectedOn } from './startEmpty';
+import { startEmpty, unexpectedOn } from './firstSteps';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 describe('stacks, inspections and incidents of a workshop', () => {

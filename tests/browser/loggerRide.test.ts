@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { loggerTable } from '../loggerTable';
+import { startEmpty } from './firstSteps';
 import { DESK, openWorkshop, type Visit, type Workshop } from './workshop';
 
 const SLIP_S = 1234.5;
@@ -20,10 +21,7 @@ describe('a ride that a logger recorded 200 times a second', { timeout: 600_000 
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
+		await startEmpty(desk, 'Bo Nobody');
 		await page.goto('/rides');
 		// half an hour of it: 360,000 rows
 		await page.locator('input[type=file][accept]').setInputFiles({

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startEmpty } from './firstSteps';
 import { openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 const RIDE = fileURLToPath(new URL('../../sample-rides/2026-04-22-w1-r1.fit', import.meta.url));
@@ -16,11 +17,7 @@ describe('a workshop of its own, on a phone', () => {
 
 	it('starts with an empty ledger and says on every page what to do first', async () => {
 		const { page } = phone;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
-		await page.getByText('No wheel yet').waitFor();
+		await startEmpty(phone, 'Bo Nobody');
 		await page.goto('/');
 		expect(await page.getByRole('link', { name: 'Create a wheel and a build' }).count()).toBe(1);
 		await page.goto('/compare');

@@ -22,6 +22,7 @@ import {
 import { createFormats } from '$lib/ui/formats';
 import { expectEveryPageIsSound } from './everyPage';
 import { findChromium } from './findChromium.mjs';
+import { comeIn } from './firstSteps';
 import { openGuarded, OWNER, send, type GuardedServer } from './guardedServer';
 import { handIn } from './handIn';
 import { watch, type Visit } from './workshop';
@@ -114,11 +115,7 @@ describe('an owner releases a build, and the field contradicts', () => {
 
 	async function signIn(): Promise<Visit> {
 		const one = await visit();
-		await one.page.goto('/sign-in');
-		await one.page.getByLabel('Name or code').fill(OWNER.name);
-		await one.page.getByLabel('Password').fill(OWNER.password);
-		await one.page.getByRole('button', { name: 'Come in' }).click();
-		await one.page.waitForURL((url) => !url.pathname.startsWith('/sign-in'));
+		await comeIn(one.page, OWNER, '/sign-in');
 		return one;
 	}
 

@@ -1,5 +1,6 @@
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { startEmpty } from './firstSteps';
 import { steadyRide } from './steadyRide';
 import { DESK, openWorkshop, watch, type Visit, type Workshop } from './workshop';
 
@@ -128,10 +129,7 @@ describe('strips that are painted beside the page', () => {
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
 		const { page } = desk;
-		await page.goto('/');
-		await page.getByLabel('Your name').fill('Bo Nobody');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
+		await startEmpty(desk, 'Bo Nobody');
 		await page.goto('/rides');
 		await page.locator('input[type=file][accept]').setInputFiles({
 			name: 'steady.tcx',

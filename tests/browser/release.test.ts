@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { expectEveryPageIsSound } from './everyPage';
-import { startEmpty, unexpectedOn } from './startEmpty';
+import { startEmpty, unexpectedOn } from './firstSteps';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 describe('the owner sets what a build has to show, and signs', () => {

@@ -4,6 +4,7 @@ import { chromium, type Browser, type BrowserContext, type Page } from 'playwrig
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findChromium } from './findChromium.mjs';
 import { expectPhotoOfFelt, expectPhotoSeen } from './feltPhoto';
+import { comeIn } from './firstSteps';
 import { expectNotCopied } from './linkNotCopied';
 import { openGuarded, OWNER, type GuardedServer } from './guardedServer';
 import { watch, type Visit } from './workshop';
@@ -64,10 +65,7 @@ describe("a rider's phone and the owner's desk", () => {
 
 	it('lets the owner in by password and make a link with a square for the camera', async () => {
 		const { page } = desk;
-		await page.goto('/people');
-		await page.getByLabel('Name or code').fill(OWNER.name);
-		await page.getByLabel('Password').fill(OWNER.password);
-		await page.getByRole('button', { name: 'Come in' }).click();
+		await comeIn(page, OWNER, '/people');
 		await page.getByRole('heading', { name: 'People' }).waitFor();
 		const form = page.locator('form', { hasText: 'New person' });
 		await form.getByLabel('Name').fill('Ro Nowhere');

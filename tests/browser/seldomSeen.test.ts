@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { layoutTroubles } from './layoutTroubles';
-import { startEmpty, unexpectedOn } from './startEmpty';
+import { startEmpty, unexpectedOn } from './firstSteps';
 import { steadyRide } from './steadyRide';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium, type Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { findChromium } from './findChromium.mjs';
+import { comeIn } from './firstSteps';
 import { openGuarded, OWNER, send, type GuardedServer } from './guardedServer';
 import { openTlsProxy, type TlsProxy } from './tlsProxy';
 import { watch, type Visit } from './workshop';
@@ -80,10 +81,7 @@ describe('behind a proxy with a certificate', () => {
 
 	it('lets in by a cookie that is bound to this very host and never travels in the clear', async () => {
 		const { page, context } = desk;
-		await page.goto('/people');
-		await page.getByLabel('Name or code').fill(OWNER.name);
-		await page.getByLabel('Password').fill(OWNER.password);
-		await page.getByRole('button', { name: 'Come in' }).click();
+		await comeIn(page, OWNER, '/people');
 		await page.getByRole('heading', { name: 'People' }).waitFor();
 		const session = (await context.cookies()).find(({ name }) => name.endsWith('session'))!;
 		expect(session).toMatchObject({

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runCommand } from '../faults/runCommand';
 import { smallRides } from '../faults/program';
 import { expectEveryPageIsSound } from './everyPage';
+import { startEmpty } from './firstSteps';
 import { DESK, openWorkshop, PHONE, type Visit, type Workshop } from './workshop';
 
 /** Copies rows of the newest version as those of the one before. */
@@ -53,11 +54,7 @@ describe('a newer analysis version that waits', () => {
 		workshop = await openWorkshop();
 		desk = await workshop.open(DESK);
 		const { page } = desk;
-		await page.goto('/welcome');
-		await page.getByLabel('Your name').fill('Ada Nowhere');
-		await page.getByRole('button', { name: 'Go on' }).click();
-		await page.getByRole('button', { name: 'Start empty' }).click();
-		await page.waitForURL((url) => url.pathname !== '/welcome');
+		await startEmpty(desk, 'Ada Nowhere');
 		await page.goto('/versions');
 		expect(await page.getByText('Nothing is analysed yet').count()).toBe(1);
 		const folder = join(workshop.dataFolder, 'ledger');

@@ -110,7 +110,7 @@ describe('tables behind the figures of the method page', () => {
 			{ crankDeg: 45, cadenceRpm: [84, 90] },
 			{ crankDeg: 90, cadenceRpm: [84, 97] }
 		];
-		const { columns, rows } = slipSizesTable({ engagedRpm: 84, sizes, chances: [] });
+		const { columns, rows } = slipSizesTable({ engagedRpm: 84, sizes, chances: [], atTheLimit: 0.7 });
 		expect(columns.slice(2)).toEqual(['cadence_rpm_with_45_crank_deg', 'cadence_rpm_with_90_crank_deg']);
 		expect([...rows]).toEqual([
 			[0, 84, 84, 84],

@@ -8,6 +8,7 @@ import { benchFigures } from '../../src/routes/method/benchFigures';
 import { constantsOf } from '../../src/routes/method/constantsOf';
 import { allConstants, writtenFigures } from '../../src/routes/method/sourceFiles';
 import { rideOf, workedRide } from '../../src/routes/method/workedRide';
+import { slipSizes } from '../../src/routes/method/slipSizes';
 import { workedView } from '../../src/routes/method/workedView';
 import { storedRideOf, WORKED_FILE } from './storedRideOf';
 
@@ -19,6 +20,16 @@ describe('the ride that the method page works through', () => {
 		const bytes = new Uint8Array(readFileSync(`${project}sample-rides/${WORKED_FILE}`));
 		const ride = await decodeRide(bytes, WORKED_FILE);
 		expect(storedRideOf(ride, truth[WORKED_FILE.replace('.fit', '')])).toEqual(workedRide);
+	});
+});
+
+describe('slipSizes', () => {
+	it('tells that at the limit itself fewer than nine in ten are found, as its table does', () => {
+		const { sizes, chances, atTheLimit } = slipSizes();
+		const reference = sizes.findIndex(({ crankDeg }) => crankDeg === 90);
+		expect(chances.find(({ limitDeg }) => limitDeg === 90)!.found[reference]).toBe(atTheLimit);
+		// the page says so in words: with a model for which this is not so, the sentence has to go
+		expect(atTheLimit).toBeLessThan(0.88);
 	});
 });
 

@@ -1,3 +1,4 @@
+import { REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
 import { detectionChance } from '$lib/slip/detectionChance';
 import { putSlip, type RecordsToChange } from '$lib/slip/putSlip';
 import { seededChance } from '$lib/slip/seededChance';
@@ -12,6 +13,8 @@ export interface SlipSizes {
 	}[];
 	/** chance to be found, 0 to 1, where a ride states a detection limit */
 	readonly chances: readonly { readonly limitDeg: number; readonly found: readonly number[] }[];
+	/** chance of a slip that is as large as the limit, 0 to 1; the same at every limit */
+	readonly atTheLimit: number;
 }
 
 const SIZES_DEG = [15, 45, 90, 180];
@@ -35,7 +38,8 @@ export function slipSizes(): SlipSizes {
 		chances: LIMITS_DEG.map((limitDeg) => ({
 			limitDeg,
 			found: SIZES_DEG.map((sizeDeg) => detectionChance(limitDeg, sizeDeg))
-		}))
+		})),
+		atTheLimit: detectionChance(REFERENCE_SLIP_CRANK_DEG, REFERENCE_SLIP_CRANK_DEG)
 	};
 }
 
