@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { plannerView, type CriteriaVersion, type ReleaseCriteria } from '$lib/server';
+import { plannerView, type CriteriaVersion, type CriterionState, type ReleaseCriteria } from '$lib/server';
 import { createFormats } from '$lib/ui/formats';
 import { criteriaFields } from '../../src/routes/builds/[id]/release/criteriaFields';
 import { criteriaFromForm } from '../../src/routes/builds/[id]/release/criteriaForm';
+import { criterionPlace } from '../../src/routes/builds/[id]/release/criterionPlace';
 import { criteriaWords } from '../../src/routes/builds/[id]/release/criteriaWords';
 import { standingHeading } from '../../src/routes/builds/[id]/release/standingHeading';
 import { weeksWords } from '../../src/routes/builds/[id]/release/weeksWords';
@@ -98,6 +99,26 @@ describe('criteriaWords', () => {
 	it('leaves out what was not asked for', () => {
 		expect(words(SEQUENTIAL)).not.toMatch(/wear|would have had/);
 		expect(words(SEQUENTIAL)).toContain('a plan that may end early');
+	});
+});
+
+describe('criterionPlace', () => {
+	const place = (name: CriterionState['name'], stillTakes: string | null, state = 'not yet') =>
+		criterionPlace({ name, state, sentence: '', stillTakes } as CriterionState, 3)?.href ?? null;
+
+	it('leads to where a person can do what is missing', () => {
+		expect(place('review', '4 events to review, 2 rider marks to answer.')).toBe('/review');
+		expect(place('review', '2 rider marks to answer.')).toBe('/answers?question=laps');
+		expect(place('rate', 'Review of 4 events, 321 km observed.')).toBe('/review');
+		expect(place('counted against expected', 'Review of the events of the old build.')).toBe('/review');
+		expect(place('bench check', 'Check and record it.')).toBe('/builds/3#state');
+		expect(place('build sheet', 'Missing: measured lengths.')).toBe('/builds/3/sheet');
+	});
+
+	it('leads nowhere where only riding helps, or where nothing is left to do', () => {
+		expect(place('rate', '321 km observed.')).toBeNull();
+		expect(place('wheels', '101 km on Wheel 1.')).toBeNull();
+		expect(place('review', null, 'holds')).toBeNull();
 	});
 });
 

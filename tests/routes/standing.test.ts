@@ -5,7 +5,10 @@ import Standing from '../../src/routes/builds/[id]/release/Standing.svelte';
 it('keeps each part number of what a criterion still takes on one line, and loses nothing of the sentence', () => {
 	const stillTakes = 'Record the batch of EX-BR-15; EX-SE-30, revision A.';
 	const { body } = render(Standing, {
-		props: { criteria: [{ name: 'design', state: 'not yet', sentence: 'Asked for.', stillTakes }] }
+		props: {
+			criteria: [{ name: 'design', state: 'not yet', sentence: 'Asked for.', stillTakes }],
+			buildId: 3
+		}
 	});
 	const spans = [...body.matchAll(/<span class="[^"]*">([^<]*)<\/span>/g)].map(([, text]) => text);
 	expect(spans).toEqual(expect.arrayContaining(['EX-BR-15', 'EX-SE-30']));
