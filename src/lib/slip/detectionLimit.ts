@@ -1,34 +1,32 @@
 import { REFERENCE_SLIP_CRANK_DEG } from './analysis';
 import observedModel from './model/observed.json';
-import type { ObservedModel } from './model/observedModel';
+import { FULL_SIZE_DEG, type ObservedModel } from './model/observedModel';
 import { treeLogOddsOfSeconds } from './model/treeLogOddsOfSeconds';
 import { observationFeatures } from './observationFeatures';
 import { LEAST_REPORTED_DEG } from './reportLimits';
 import type { RideContext } from './rideContext';
-import { isPowerSlow } from './rideResponse';
-
-/** A limit beyond this is none: such an overrun is felt and heard rather than recorded. */
-const LARGEST_DEG = 400;
+import { isTooSlow } from './rideResponse';
 
 /**
- * Smallest overrun that would be found at each second with 90 % probability. Learned from slips that were put into
+ * Smallest overrun that would be found at each second with 90 % probability: the bar lies where nine in ten slips of that
+ * size and more are found on all seconds that reach it together, not on each that just does. Learned from slips put into
  * rides and found, or not, by detectors that had not seen the ride (tests/bench/training); it looks at noise, state
  * and gears around the second, never at what happens in it.
  *
  * @param context what was learned of the ride
- * @returns crank degrees a second; NaN = none would be found, as where nobody presses (no drive, no slip) or where
- *   the power meter is too slow to show the loss of drive
+ * @returns crank degrees a second, at most FULL_SIZE_DEG; NaN = none would surely be found, as where nobody presses (no
+ *   drive, no slip) or where power or cadence follow too slowly to show one
  */
 export function detectionLimit(context: RideContext): Float64Array {
 	const out = new Float64Array(context.signals.grid.seconds).fill(NaN);
-	if (isPowerSlow(context.response)) return out;
+	if (isTooSlow(context.response)) return out;
 	const model = observedModel as ObservedModel;
 	const seconds = secondsOf(observable(context));
 	const logOdds = treeLogOddsOfSeconds(model, observationFeatures(context), seconds);
 	for (let i = 0; i < seconds.length; i++) {
 		const short = model.leastLogOdds - logOdds[i];
 		const limitDeg = REFERENCE_SLIP_CRANK_DEG * Math.exp(short / model.sizeSlope);
-		if (limitDeg <= LARGEST_DEG) out[seconds[i]] = Math.max(LEAST_REPORTED_DEG, limitDeg);
+		if (limitDeg <= FULL_SIZE_DEG) out[seconds[i]] = Math.max(LEAST_REPORTED_DEG, limitDeg);
 	}
 	return out;
 }

@@ -1,5 +1,6 @@
 import { TURNING_LEAST_RPM } from './observationLimits';
 import type { RideContext } from './rideContext';
+import { relativeChange } from './rideResponse';
 import { sideMean } from './sideMean';
 import { whilePressing } from './whilePressing';
 
@@ -23,7 +24,8 @@ export const OBSERVATION_FEATURES = [
 	'cadence follows slowly',
 	'ratio scatter of the ride',
 	'speed around mps',
-	'distance of ratio from a gear'
+	'distance of ratio from a gear',
+	'power scatter of the ride'
 ] as const;
 
 const REACH_S = 30;
@@ -79,7 +81,8 @@ export function observationFeatures(context: RideContext): Float64Array[] {
 		new Float64Array(seconds).fill(response.cadence),
 		new Float64Array(seconds).fill(signals.noise),
 		sideMean(speedMps, NEAR_S, GAP_S),
-		gearDistance
+		gearDistance,
+		new Float64Array(seconds).fill(response.powerScatter)
 	];
 }
 
@@ -97,8 +100,7 @@ function powerSteps(powerW: Float64Array, pressing: Uint8Array): Float64Array {
 	const out = new Float64Array(powerW.length).fill(NaN);
 	for (let t = 1; t < out.length; t++) {
 		if (!pressing[t] || !pressing[t - 1]) continue;
-		const change = Math.abs(powerW[t] - powerW[t - 1]);
-		out[t] = Math.min(POWER_CUT, change / Math.max(40, powerW[t], powerW[t - 1]));
+		out[t] = Math.min(POWER_CUT, relativeChange(powerW[t - 1], powerW[t]));
 	}
 	return out;
 }

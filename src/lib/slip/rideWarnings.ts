@@ -4,7 +4,7 @@ import type { NamedGears } from '$lib/drivetrain/nameGears';
 import type { RideLearning } from '$lib/drivetrain/rideLearning';
 import type { Ride, RideWarning } from '$lib/ride/ride';
 import type { RideContext } from './rideContext';
-import { isPowerSlow } from './rideResponse';
+import { isCadenceHeld, isPowerSlow, type RideResponse } from './rideResponse';
 import { speedFollowsHub } from './speedFollowsHub';
 
 /** What the reader of this ride's results must know. */
@@ -33,7 +33,13 @@ export function rideWarnings(
 		warn(
 			'slow-power',
 			'The power meter reacts too slowly to show that drive was lost: what is found stands, but nothing counts as observed.',
-			`correlation of changes ${context.response.power.toFixed(2)}, values held ${(100 * context.response.powerHeld).toFixed(0)} %`
+			slowPowerSigns(context.response)
+		);
+	}
+	if (isCadenceHeld(context.response)) {
+		warn(
+			'held-cadence',
+			'Cadence was renewed every two or three seconds only: what is found stands, but nothing counts as observed.'
 		);
 	}
 	if (ride.irregular) {
@@ -102,4 +108,9 @@ function lookAlikes(ride: Ride, bike: Bike, learning: RideLearning) {
 		});
 	}
 	return found;
+}
+
+function slowPowerSigns({ power, powerHeld, falls, quickFalls }: RideResponse): string {
+	const held = (100 * powerHeld).toFixed(0);
+	return `correlation of changes ${power.toFixed(2)}, values held ${held} %, falls to nothing within a second ${quickFalls} of ${falls}`;
 }

@@ -1,5 +1,6 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
-import { DRIVE_STATES, EVENT_KINDS } from '$lib/slip/analysis';
+import { DRIVE_STATES, EVENT_KINDS, REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
+import { detectionChance } from '$lib/slip/detectionChance';
 import { netLayout } from '$lib/slip/model/convNet';
 import { NET_SHARE } from '$lib/slip/model/joinedLogOdds';
 import net from '$lib/slip/model/net.json';
@@ -41,8 +42,7 @@ function make() {
 		},
 		observedModel: {
 			...treeFacts(observed),
-			sizeSlope: observed.sizeSlope,
-			leastLogOdds: observed.leastLogOdds
+			chanceAtLimit: detectionChance(REFERENCE_SLIP_CRANK_DEG, REFERENCE_SLIP_CRANK_DEG)
 		},
 		constants: allConstants(),
 		figures: benchFigures(writtenFigures()),

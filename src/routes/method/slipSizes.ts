@@ -18,7 +18,7 @@ export interface SlipSizes {
 }
 
 const SIZES_DEG = [15, 45, 90, 180];
-const LIMITS_DEG = [60, 90, 140];
+const LIMITS_DEG = [60, 90, 110];
 const SECONDS = 13;
 const SLIP_AT_S = 6;
 const RPM = 84;

@@ -7,7 +7,7 @@ import type { TrainingPart } from './trainingRides';
 export interface JudgedTrial extends Trial {
 	readonly fold: number;
 	readonly origin: string;
-	/** in a ride as it is labelled, not put in to probe */
+	/** a slip of the ride's own, not put in to probe */
 	readonly labelled: boolean;
 }
 
@@ -94,7 +94,7 @@ export function chooseLimit(rows: readonly Promise90[], wanted: number): number 
 
 /** Lines of a table of them. */
 export function promiseTable(rows: readonly Promise90[], inUse: number): string[] {
-	const names = ['simulated', 'simulated, probes', 'real', 'real, probes', 'generated, probes'];
+	const names = ['simulated', 'simulated, probes', 'real', 'real, probes', 'generated', 'generated, probes'];
 	const percent = (hit: number, all: number) => (all > 0 ? `${((100 * hit) / all).toFixed(0)} %` : '');
 	const lines = [
 		`| limit | ${['simulated', 'real'].map((name) => `${name} observed`).join(' | ')} | ${names.map((name) => `${name}: found`).join(' | ')} |`,

@@ -1,11 +1,10 @@
-import { spawn } from 'node:child_process';
 import { existsSync, readFileSync, renameSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { deserialize } from 'node:v8';
 import type { TreeModel } from '../../../src/lib/slip/model/treeModel';
 import { FOLDS } from './folds';
+import { inOwnProcess } from './ownProcess';
 import { OPTIONS } from './plan';
 
 /** One set of trees or one net, and log odds of every candidate of the parts that were left out, in their order. */
@@ -39,7 +38,7 @@ export async function learnApart(rows: string, folder: string, everything: boole
 	const work = async () => {
 		for (let job = left.shift(); job; job = left.shift()) {
 			const started = performance.now();
-			await run([rows, job, join(folder, `${job}.part`)]);
+			await inOwnProcess('learnOne.ts', [rows, job, join(folder, `${job}.part`)]);
 			renameSync(join(folder, `${job}.part`), join(folder, job));
 			console.log(`${job}: ${((performance.now() - started) / 1000).toFixed(0)} s, ${left.length} more`);
 		}
@@ -53,17 +52,4 @@ export async function learnApart(rows: string, folder: string, everything: boole
 		trees: read<TreeModel>('trees', fold, OPTIONS.sets),
 		nets: read<Float32Array>('nets', fold, OPTIONS.nets)
 	}));
-}
-
-function run(words: string[]): Promise<void> {
-	const script = fileURLToPath(new URL('./learnOne.ts', import.meta.url));
-	const child = spawn(process.execPath, ['--import', 'tsx', script, ...words], {
-		stdio: ['ignore', 'ignore', 'inherit']
-	});
-	return new Promise((resolve, reject) => {
-		child.once('error', reject);
-		child.once('exit', (code) =>
-			code === 0 ? resolve() : reject(new Error(`${words[1]} ended with ${code}`))
-		);
-	});
 }

@@ -1,8 +1,7 @@
 import { random } from '../../../sample-rides/generator/random';
 import { treeLogOdds } from '../../../src/lib/slip/model/treeModel';
 import { OBSERVATION_FEATURES } from '../../../src/lib/slip/observationFeatures';
-import { REFERENCE_SLIP_CRANK_DEG } from '../../../src/lib/slip/analysis';
-import type { ObservedModel } from '../../../src/lib/slip/model/observedModel';
+import { sizeTerm, type ObservedModel } from '../../../src/lib/slip/model/observedModel';
 import { growTrees } from './growTrees';
 
 /** One slip whose place and size are known, and whether a detector that never saw the ride found it. */
@@ -24,12 +23,9 @@ const FALLING = [
 	'power follows slowly',
 	'cadence follows slowly',
 	'ratio scatter of the ride',
-	'distance of ratio from a gear'
+	'distance of ratio from a gear',
+	'power scatter of the ride'
 ];
-
-/** Size against the reference slip, cut where it no longer matters. */
-export const sizeTerm = (crankDeg: number) =>
-	Math.max(-0.8, Math.min(1, Math.log(crankDeg / REFERENCE_SLIP_CRANK_DEG)));
 
 /** Fits P(found): trees on the place, one slope on the size, in turns; from `leastLogOdds` on a second is observed. */
 export function learnObserved(

@@ -2,7 +2,7 @@ import type { LabelledRide, TrueEvent } from './labelledRides';
 import { observable } from '../../../src/lib/slip/detectionLimit';
 import { observationFeatures } from '../../../src/lib/slip/observationFeatures';
 import type { RideContext } from '../../../src/lib/slip/rideContext';
-import { isPowerSlow } from '../../../src/lib/slip/rideResponse';
+import { isTooSlow } from '../../../src/lib/slip/rideResponse';
 import { speedFollowsHub } from '../../../src/lib/slip/speedFollowsHub';
 
 /** What the observation model sees of a ride: at its slips, and at every so many seconds of its distance. */
@@ -28,7 +28,7 @@ export function observationRows(
 	const columns = observationFeatures(context);
 	const { grid } = context.signals;
 	const canSlip = observable(context);
-	if (isPowerSlow(context.response) || !speedFollowsHub(ride, bike)) canSlip.fill(0);
+	if (isTooSlow(context.response) || !speedFollowsHub(ride, bike)) canSlip.fill(0);
 	const row = (t: number) => Float64Array.from(columns, (column) => column[t]);
 	const atEvents = events.map((event) => {
 		const t = Math.min(grid.seconds - 1, Math.floor(event.t0));

@@ -9,8 +9,10 @@ export const PLAN: TrainingPlan = {
 	generated: number('GENERATED', 100),
 	firstSeed: 1000,
 	probeCopies: number('PROBES', 3),
-	generatedProbes: number('GENERATED_PROBES', 80),
-	firstProbeSeed: 9000
+	firstProbeSeed: 9000,
+	trialRides: number('TRIAL_RIDES', 300),
+	firstSlippingTrial: 20_000,
+	firstHealthyTrial: 30_000
 };
 
 /** How the scorer is grown, likewise. */

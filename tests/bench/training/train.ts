@@ -5,7 +5,7 @@
  *   npx tsx tests/bench/training/train.ts --judge    judge only
  *   ... --rows FILE     keeps what was gathered of all rides there, and reads it where the file is there already: for
  *                       trainings that change no feature and no ride
- *   ... --kept FOLDER   keeps each set of trees and each net there, and goes on from what lies there already
+ *   ... --kept FOLDER   keeps each set of trees, each net and the trials on generated rides there, and goes on from what lies there already
  *   ... --scores FILE   also keeps what each ride's candidates got, so that misses can be looked at without training
  *
  * Data: ../shared/labelled-rides (real and simulated, where present), slips and look-alikes put into their healthy
@@ -30,6 +30,7 @@ import { learnObserved } from './learnObserved';
 import { meanOfSets } from './learnScorer';
 import { FALSE_RATES, meanRecall } from './meanRecall';
 import { addRide, emptyScore } from './scoreEvents';
+import { generatedTrials, LEAST_TRIED_DEG } from './generatedTrials';
 import { keepScores } from './keepScores';
 import { keptRows } from './keptRows';
 import { OPTIONS, PLAN } from './plan';
@@ -40,17 +41,15 @@ const CAUSE_WORDS = [
 	'',
 	'At the limit in use, rides and devices left out; the first cause that fits (tests/bench/training/missCause.ts).'
 ];
-const OBSERVED_TREES = 40;
+const OBSERVED_TREES = 60;
 /** Of the slips of 90 degrees and more on observed stretches, so many must be found, on simulated and on real rides. */
 const WANTED_FOUND = 0.9;
 const PROMISE_WORDS = [
 	'### Observed distance and promise, rides and devices left out',
 	'',
 	'Share of the distance observed, and of the slips of 90 crank degrees and more there, how many were found. Probes',
-	'are slips put anywhere under load; generated ones lie in rides of many unseen devices.'
+	'are slips put anywhere under load; generated rides are of many devices that no scorer was taught.'
 ];
-/** Generated rides hold many devices that no labelled ride stands for: they count, but do not decide alone. */
-const GENERATED_TRIAL_WEIGHT = 0.15;
 /** Strength is calibrated on more than what is reported: below the limit there are more false alarms to learn from. */
 const CALIBRATED_FROM = 1;
 
@@ -70,7 +69,8 @@ async function main() {
 	console.log(`${parts.length} rides, ${parts.reduce((sum, part) => sum + part.rows.length, 0)} candidates`);
 	const learned = await learnApart(rows, kept, !judgeOnly);
 	const scored = scoreLeftOut(parts, learned);
-	const trials = scored.flatMap(trialsOf);
+	if (!judgeOnly) writeScorer(learned[FOLDS.length], scored);
+	const trials = [...scored.flatMap(trialsOf), ...(await generatedTrials(kept))];
 	const labelled = scored.filter(({ part }) => part.asRecorded);
 	const promises = judgeObserved(trials, labelled, OBSERVED_TREES, OPTIONS.seed);
 	const observedFrom = chooseLimit(promises, WANTED_FOUND);
@@ -93,11 +93,14 @@ async function main() {
 	rmSync(scratch, { recursive: true });
 	if (judgeOnly) return;
 	writeFileSync(new URL('./left-out-figures.md', import.meta.url).pathname, `${figures.join('\n')}\n`);
-	const { trees, nets } = learned[FOLDS.length];
+	write('observed', learnObserved(trials, OBSERVED_TREES, OPTIONS.seed, observedFrom));
+}
+
+/** Before what can be observed is learned, since generated rides are tried with the scorer that lies there. */
+function writeScorer({ trees, nets }: LearnedFold, scored: readonly Scored[]) {
 	write('net', packNets(nets.map(({ model }) => model)));
 	const scorer = meanOfSets(trees.map(({ model }) => model));
 	write('scorer', { ...scorer, strength: calibrateStrength(reportedEvents(scored)) });
-	write('observed', learnObserved(trials, OBSERVED_TREES, OPTIONS.seed, observedFrom));
 }
 
 /** What follows a word of the command line. */
@@ -134,13 +137,12 @@ function trialsOf({ part, logOdds, fold }: Scored): JudgedTrial[] {
 	const score = emptyScore();
 	const slips = part.events.filter((event) => event.kind !== 'chain skip');
 	const { missed } = addRide(score, slips, part.km, keepStrongest(part, logOdds, LEAST_LOG_ODDS), [], 0, 0);
-	const weight = part.origin === 'generated' ? GENERATED_TRIAL_WEIGHT : 1;
 	const labelled = part.asRecorded;
 	return part.events.flatMap((event, i) => {
 		const features = part.observation.atEvents[i];
-		if (!features || event.kind === 'chain skip' || event.crankDeg < 45) return [];
+		if (!features || event.kind === 'chain skip' || event.crankDeg < LEAST_TRIED_DEG) return [];
 		const found = !missed.includes(event);
-		return [{ features, crankDeg: event.crankDeg, found, weight, fold, origin: part.origin, labelled }];
+		return [{ features, crankDeg: event.crankDeg, found, weight: 1, fold, origin: part.origin, labelled }];
 	});
 }
 

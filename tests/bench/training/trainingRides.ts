@@ -27,9 +27,11 @@ export interface TrainingPlan {
 	readonly firstSeed: number;
 	/** copies of each healthy ride with slips anywhere under load, to learn what can be observed */
 	readonly probeCopies: number;
-	/** generated slipping rides for the same */
-	readonly generatedProbes: number;
 	readonly firstProbeSeed: number;
+	/** generated rides of each kind for the same, from these seeds on: the scorer is not taught them */
+	readonly trialRides: number;
+	readonly firstSlippingTrial: number;
+	readonly firstHealthyTrial: number;
 }
 
 /** Copies keep only what lies near the slips that were put in, so that no ride counts many times as healthy. */
@@ -99,17 +101,6 @@ export async function trainingRides(plan: TrainingPlan): Promise<TrainingPart[]>
 			const labelled = generatedRide(plan.firstSeed + k, healthy);
 			if (labelled) parts.push(copy(labelled, 'generated', false, false));
 		}
-	}
-	for (let k = 0; k < plan.generatedProbes; k++) {
-		const labelled = generatedRide(plan.firstProbeSeed + k, false);
-		if (!labelled) continue;
-		parts.push({
-			...gather(labelled),
-			origin: 'generated',
-			asRecorded: false,
-			lookAlikes: false,
-			probe: true
-		});
 	}
 	return parts;
 }
