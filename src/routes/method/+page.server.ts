@@ -1,6 +1,5 @@
 import { ANALYSIS_VERSION } from '$lib/slip/analysisVersion';
-import { DRIVE_STATES, EVENT_KINDS, REFERENCE_SLIP_CRANK_DEG } from '$lib/slip/analysis';
-import { detectionChance } from '$lib/slip/detectionChance';
+import { DRIVE_STATES, EVENT_KINDS } from '$lib/slip/analysis';
 import { netLayout } from '$lib/slip/model/convNet';
 import { NET_SHARE } from '$lib/slip/model/joinedLogOdds';
 import net from '$lib/slip/model/net.json';
@@ -40,10 +39,7 @@ function make() {
 			seconds: WINDOW_S,
 			share: NET_SHARE
 		},
-		observedModel: {
-			...treeFacts(observed),
-			chanceAtLimit: detectionChance(REFERENCE_SLIP_CRANK_DEG, REFERENCE_SLIP_CRANK_DEG)
-		},
+		observedModel: treeFacts(observed),
 		constants: allConstants(),
 		figures: benchFigures(writtenFigures()),
 		slipSizes: slipSizes(),
