@@ -15,3 +15,12 @@ it('keeps each part number of what a criterion still takes on one line, and lose
 	const cell = body.match(/data-label="Still takes"[^>]*>(.*?)<\/td>/s)![1];
 	expect(cell.replace(/<!--.*?-->|<[^>]*>/gs, '')).toBe(stillTakes);
 });
+
+it('parts the way to the next step from the sentence before it', () => {
+	const stillTakes = 'Review of 3 events.';
+	const { body } = render(Standing, {
+		props: { criteria: [{ name: 'rate', state: 'not yet', sentence: 'Asked for.', stillTakes }], buildId: 3 }
+	});
+	const cell = body.match(/data-label="Still takes"[^>]*>(.*?)<\/td>/s)![1];
+	expect(cell.replace(/<!--.*?-->|<[^>]*>/gs, '')).toBe('Review of 3 events. Review');
+});
