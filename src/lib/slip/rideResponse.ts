@@ -3,8 +3,11 @@ import { median, medianBetween } from '$lib/drivetrain/median';
 import type { Candidate } from './findCandidates';
 import { LEAST_REPORTED_DEG } from './reportLimits';
 
+/** How a recording's power and cadence follow what happens; NaN where too little was pressed to say. */
 export interface RideResponse {
+	/** correlation of one second's change of power with the next, -1 to 1 */
 	readonly power: number;
+	/** the same of cadence */
 	readonly cadence: number;
 	/** share of pressing seconds that repeat the power of the second before */
 	readonly powerHeld: number;
@@ -66,7 +69,7 @@ const MOVED_AFTER_S = 6;
  *
  * @param signals the ride's signals
  * @param candidates the ride's excesses, slips or not
- * @returns correlations from -1 to 1, a share from 0 to 1; NaN where too little was pressed
+ * @returns correlations, shares from 0 to 1 and counts
  */
 export function rideResponse(signals: DriveSignals, candidates: readonly Candidate[]): RideResponse {
 	const calm = Uint8Array.from(signals.pressing);
