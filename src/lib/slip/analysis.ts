@@ -63,7 +63,7 @@ export interface SlipEvent {
 	readonly reasons: readonly string[];
 }
 
-/** A stretch on which a slip of the reference size would have been found with 90 % probability. */
+/** A stretch that could have shown a slip: nine in ten of the reference size and more are to be found on all of them together. */
 export interface ObservedStretch {
 	readonly startS: number;
 	readonly endS: number;
@@ -85,7 +85,7 @@ export interface DriveTraces {
 	readonly hubTorqueNm: Float64Array;
 	/** index in DRIVE_STATES */
 	readonly state: Uint8Array;
-	/** smallest overrun in crank degrees that would be found here with 90 % probability; NaN = none would */
+	/** smallest overrun in crank degrees that counts as visible here (detectionLimit.ts); NaN = none does */
 	readonly detectionLimitCrankDeg: Float64Array;
 }
 

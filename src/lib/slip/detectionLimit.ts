@@ -8,8 +8,8 @@ import type { RideContext } from './rideContext';
 import { isTooSlow } from './rideResponse';
 
 /**
- * Smallest overrun that would be found at each second with 90 % probability: the bar lies where nine in ten slips of that
- * size and more are found on all seconds that reach it together, not on each that just does. Learned from slips put into
+ * Smallest overrun that counts as visible at each second: the bar lies where nine in ten slips of that size and more are
+ * found on all seconds that reach it together; on one that just does they are about two in three. Learned from slips put into
  * rides and found, or not, by detectors that had not seen the ride (tests/bench/training); it looks at noise, state
  * and gears around the second, never at what happens in it.
  *

@@ -2,7 +2,7 @@ import { REFERENCE_SLIP_CRANK_DEG, type ObservedStretch } from './analysis';
 import type { SecondGrid } from '$lib/drivetrain/secondGrid';
 
 /**
- * Stretches on which a slip of the reference size would have been found with 90 % probability.
+ * Stretches that could have shown a slip of the reference size: on all of them together nine in ten are to be found.
  *
  * @param grid the ride on whole seconds
  * @param detectionLimitCrankDeg smallest overrun found at each second, NaN = none

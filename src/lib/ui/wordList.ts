@@ -129,7 +129,7 @@ export const WORDS = {
 	},
 	'observed-distance': {
 		group: 'Kilometres',
-		says: 'Kilometres on which this recording would have shown a reference slip with 90 % probability. It is decided without looking at what was found there.',
+		says: 'Kilometres that could have shown a slip: on all of them together nine in ten of the reference size and more should be found. It is decided without looking at what was found there.',
 		more: OBSERVED
 	},
 	'driven-distance': {

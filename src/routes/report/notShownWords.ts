@@ -33,7 +33,7 @@ export function notShownWords(
 }
 
 function promise(found: readonly FoundOnObserved[]): string {
-	const aim = `"Observed" aims at finding 90 % of slips of ${REFERENCE_SLIP_CRANK_DEG} crank degrees`;
+	const aim = `"Observed" aims at finding 90 % of slips of ${REFERENCE_SLIP_CRANK_DEG} crank degrees and more, on all such kilometres together`;
 	return found.length === 0
 		? `${aim}.`
 		: `${aim}; on test rides whose slips are known found were ${found.map(({ rides, found: share }) => `${plainShare(share)} in ${plainSet(rides)}`).join(' and ')}.`;

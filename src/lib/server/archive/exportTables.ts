@@ -50,7 +50,7 @@ a spreadsheet would run as a formula has an apostrophe before it.
 People: ${names ? 'names and weights are in it.' : 'codes stand in for names; weights are left out.'}
 
 Events and distances stand by ride and analysis version; never add up two versions. "Observed" metres are
-those on which the recording would have shown a slip of the reference size with 90 % probability: a rate is
+those that could have shown a slip: on all of them together nine in ten of the reference size and more should be found; a rate is
 per observed kilometre, not per kilometre.
 
 ${schema}

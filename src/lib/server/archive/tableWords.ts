@@ -13,7 +13,7 @@ export const TABLE_WORDS: Readonly<Record<string, string>> = {
 		'a build that a person chose for the whole ride; else it follows from wheel and time',
 	'ride.twin_of': 'an earlier ride that looks like the same recording',
 	observed_stretch:
-		'Stretches on which a slip of the reference size would have been found with 90 % probability, by one version of the analysis.',
+		'Stretches that could have shown a slip: on all of them together nine in ten slips of the reference size and more should be found, by one version of the analysis.',
 	exposure_hour: 'What each hour of a ride was exposed to, by one version of the analysis.',
 	slip_event: 'Events that one version of the analysis found on a ride; the verdict that stands now.',
 	'slip_event.at_m': 'metres from the start of the ride, at onset',
