@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { coveredShares } from '$lib/charts/coveredShares';
 import { endNumbers } from '$lib/charts/endNumbers';
+import { firstThat } from '$lib/charts/firstThat';
 import { gatheredSpans } from '$lib/charts/gatheredSpans';
 import { gearRays } from '$lib/charts/gearRays';
 import { spansBetween } from '$lib/charts/spansBetween';
@@ -169,4 +170,13 @@ it('stepGridWords says what lies between two lines of the grid, and where steps 
 	expect(stepGridWords(5, 15, formats)).toBe(' (grid: every 5 engagement steps of 15°)');
 	expect(stepGridWords(null, null, formats)).toContain('does not say');
 	expect(stepGridWords(null, undefined, formats)).toBe('');
+});
+
+it('firstThat finds where a condition begins to hold, as looking at each does', () => {
+	const list = Array.from({ length: 37 }, (_, i) => Math.floor(i / 3));
+	for (let least = -1; least <= 13; least++) {
+		const each = list.findIndex((value) => value >= least);
+		expect(firstThat(list, (value) => value >= least)).toBe(each < 0 ? list.length : each);
+	}
+	expect(firstThat([], () => true)).toBe(0);
 });

@@ -25,6 +25,23 @@ describe('trackPath', () => {
 		expect(track.height).toBeLessThanOrEqual(300);
 	});
 
+	it('draws a long stretch by the same points wherever it begins, with both of its ends', () => {
+		const winding = Float32Array.from({ length: 3000 }, (_, s) => 50 + 0.01 * Math.sin(s / 40));
+		const east = Float32Array.from({ length: 3000 }, (_, s) => 8 + s / 10_000);
+		const track = trackPath(winding, east, [900, 420])!;
+		const points = (from: number, to: number) => track.pathOf(from, to).slice(1).split('L');
+		const [before, after] = [points(101, 2101), points(107, 2107)];
+		expect(before.length).toBeLessThanOrEqual(602);
+		expect(before.length).toBeGreaterThan(300);
+		// all but the ends, and what the window has left or reached since
+		expect(after.slice(1, -2)).toEqual(before.slice(2, -1));
+		const at = (second: number) => {
+			const { x, y } = track.at(second)!;
+			return `${x.toFixed(1)},${y.toFixed(1)}`;
+		};
+		expect([before[0], before.at(-1)]).toEqual([at(101), at(2101)]);
+	});
+
 	it('draws nothing for a ride without positions or on the spot', () => {
 		expect(trackPath(f32(NaN, NaN), f32(NaN, NaN), [300, 300])).toBeNull();
 		expect(trackPath(f32(50, 50), f32(8, 8), [300, 300])).toBeNull();

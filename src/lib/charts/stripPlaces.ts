@@ -1,3 +1,4 @@
+import { firstThat } from './firstThat';
 import { gatheredSpans } from './gatheredSpans';
 import { linearScale, type LinearScale } from './linearScale';
 import type { Levels } from './minMaxLevels';
@@ -107,18 +108,4 @@ function inView(
 	[from, to]: readonly [number, number]
 ): [number, number] {
 	return [firstThat(spans, ([, end]) => end >= from), firstThat(spans, ([start]) => start > to)];
-}
-
-/** the place of the first stretch of which this holds; it holds of all behind it */
-function firstThat(
-	spans: readonly (readonly [number, number])[],
-	holds: (span: readonly [number, number]) => boolean
-): number {
-	let [low, high] = [0, spans.length];
-	while (low < high) {
-		const middle = (low + high) >> 1;
-		if (holds(spans[middle])) high = middle;
-		else low = middle + 1;
-	}
-	return low;
 }

@@ -49,19 +49,21 @@ export function trackPath(
 		x: margin + (longitudeDeg[i] - west) * shrink * scale,
 		y: margin + (north - latitudeDeg[i]) * scale
 	});
+	// written once, since a stretch is drawn anew with each move of the window
+	const written: string[] = [];
+	const placeWords = (i: number) => {
+		const { x, y } = place(i);
+		return (written[i] = `${x.toFixed(1)},${y.toFixed(1)}`);
+	};
 	const pathOf = (fromS: number, toS: number, most = STRETCH_POINTS) => {
 		const [first, last] = [Math.max(0, Math.floor(fromS)), Math.min(latitudeDeg.length - 1, Math.ceil(toS))];
-		const step = Math.max(1, Math.ceil((last - first + 1) / most));
+		// the same points wherever the window begins: what is shown of the line keeps its shape while it moves
+		const step = 2 ** Math.ceil(Math.log2(Math.max(1, (last - first + 1) / most)));
 		let path = '';
 		let pen = 'M';
-		for (let i = first; i <= last; i += step) {
-			if (!known(i)) {
-				pen = 'M';
-				continue;
-			}
-			const { x, y } = place(i);
-			path += `${pen}${x.toFixed(1)},${y.toFixed(1)}`;
-			pen = 'L';
+		for (let i = first; i <= last; i = i === last ? i + 1 : Math.min(last, i - (i % step) + step)) {
+			if (known(i)) path += pen + (written[i] ?? placeWords(i));
+			pen = known(i) ? 'L' : 'M';
 		}
 		return path;
 	};
