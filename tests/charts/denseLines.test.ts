@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dotsArea } from '$lib/charts/dotsArea';
 import { paintDots } from '$lib/charts/paintDots';
 import { groundPaths } from '$lib/charts/groundPaths';
 import { groundRows } from '$lib/charts/groundRows';
@@ -178,6 +179,7 @@ describe('paintDots', () => {
 			kind: 'dots' as const,
 			points: { x: f32(...dots.map(([x]) => x)), y: f32(...dots.map(([, y]) => y)) },
 			shown: [0, dots.length] as const,
+			area: { left: 0, top: 0, width: 4, height: 4 },
 			size: 1,
 			alpha: 0.5
 		});
@@ -188,5 +190,25 @@ describe('paintDots', () => {
 		// the next frame begins with nothing
 		draw([3.5, 3.5]);
 		expect([alpha(0, 0), alpha(2, 2), alpha(3, 3)]).toEqual([0, 0, 128]);
+		// a canvas that holds a part of the drawing
+		paintDots({ context, ratio: 1, left: 2, top: 3 }, scene([[3.5, 3.5]]), INKS);
+		expect([alpha(1, 0), alpha(3, 3)]).toEqual([128, 0]);
+	});
+
+	it('has a canvas no larger than all dots need, and none of its dots cut off', () => {
+		const points = { x: f32(60.2, NaN, 300), y: f32(40, 50, 90.7) };
+		expect(dotsArea(points, 700, 360)).toEqual({ left: 58, top: 38, width: 244, height: 55 });
+		expect(dotsArea({ x: f32(1, 699), y: f32(1, 359) }, 700, 360)).toEqual({
+			left: 0,
+			top: 0,
+			width: 700,
+			height: 360
+		});
+		expect(dotsArea({ x: f32(NaN), y: f32(NaN) }, 700, 360)).toEqual({
+			left: 0,
+			top: 0,
+			width: 1,
+			height: 1
+		});
 	});
 });

@@ -34,6 +34,7 @@ export const picture = (what: unknown) => ({ what, width: 10, height: 10, close:
 class Screen {
 	width = 10;
 	height = 10;
+	readonly style = { inset: '', width: '', height: '' };
 	/** what it shows */
 	what: unknown = null;
 	getContext(kind: string) {

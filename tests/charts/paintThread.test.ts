@@ -19,8 +19,7 @@ const lanes = (shift: number) => ({
 });
 const job = (id: number, shift: number): PaintJob => ({
 	id,
-	width: 10,
-	height: 10,
+	box: { left: 0, top: 0, width: 10, height: 10 },
 	ratio: 1,
 	inks: INKS,
 	scene: lanes(shift)
@@ -190,18 +189,20 @@ describe('paintThread', () => {
 		expect(show).toHaveBeenCalledTimes(1);
 	});
 
-	it('gives a canvas the size of its picture, and throws away that of a canvas that is gone', async () => {
+	it('gives a canvas size and place of its picture, and throws away that of a canvas that is gone', async () => {
 		const thread = await begin();
 		const [shown, gone] = [screen(), screen()];
 		const [a, b] = [thread.take(canvas(shown))!, thread.take(canvas(gone))!];
-		thread.paint(job(a, 1));
+		thread.paint({ ...job(a, 1), box: { left: 92, top: 8, width: 20, height: 30 }, ratio: 2 });
 		thread.paint(job(b, 1));
 		await soon();
+		expect([shown.width, shown.style.inset]).toEqual([10, '']);
 		thread.drop(b);
 		const pictures = [{ ...picture(1), width: 20, height: 30 }, picture(1)];
 		Thread.last.onmessage({ data: { pictures } });
 		vi.advanceTimersByTime(FRAME_MS);
 		expect([shown.width, shown.height, shown.what, gone.what]).toEqual([20, 30, 1, null]);
+		expect(shown.style).toEqual({ inset: '4px auto auto 46px', width: '10px', height: '15px' });
 		expect(pictures.map(({ close }) => close.mock.calls.length)).toEqual([0, 1]);
 	});
 
@@ -263,7 +264,8 @@ describe('paintThread', () => {
 		const id = thread.take(canvas())!;
 		const dots = (x: number) => ({ x: Float32Array.of(x), y: Float32Array.of(x) });
 		const show = async (points: ReturnType<typeof dots>) => {
-			const scene = { kind: 'dots' as const, points, shown: [0, 1] as const, size: 1, alpha: 1 };
+			const area = { left: 0, top: 0, width: 10, height: 10 };
+			const scene = { kind: 'dots' as const, points, shown: [0, 1] as const, area, size: 1, alpha: 1 };
 			thread.paint({ ...job(id, 0), scene });
 			await soon();
 			Thread.last.painted();

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { laneShare, laneSums } from '$lib/charts/driveLanes';
+import { deviceBox } from '$lib/charts/deviceBox';
 import { groundPaths } from '$lib/charts/groundPaths';
 import { lanesScene } from '$lib/charts/lanesScene';
 import { linearScale } from '$lib/charts/linearScale';
@@ -8,6 +9,7 @@ import { paintLanes } from '$lib/charts/paintLanes';
 import { paintStrip } from '$lib/charts/paintStrip';
 import { pixelBox } from '$lib/charts/pixelBox';
 import { distanceAxis, timeAxis, type RideAxis } from '$lib/charts/rideAxis';
+import { sceneArea } from '$lib/charts/sceneArea';
 import type { StripTrace } from '$lib/charts/strip';
 import { stripPlaces } from '$lib/charts/stripPlaces';
 import { stripScene } from '$lib/charts/stripScene';
@@ -73,6 +75,26 @@ describe('paintStrip', () => {
 		expect(small.buffer).toBe(large.buffer);
 		expect([...new Uint32Array(small.buffer, 0, 17)]).toEqual([...Array(16).fill(3), 2]);
 		expect(small).toHaveLength(64);
+	});
+
+	it('leaves out of its canvas what lies beside the box', () => {
+		const { put, context } = canvas(100, 60);
+		const places = stripPlaces(timeAxis(1000), [0, 999], 160);
+		const shown = {
+			places,
+			ground: groundPaths(places, [], []),
+			y,
+			box,
+			grid: [],
+			traces: [trace],
+			filled: null
+		};
+		const scene = stripScene(shown, 1.25);
+		expect(sceneArea(scene, 160, 80)).toEqual(box);
+		const surface = deviceBox(box, 1.25);
+		expect(surface).toEqual({ left: 58, top: 25, width: 125, height: 75 });
+		paintStrip({ context, ratio: 1.25, left: surface.left, top: surface.top }, scene, INKS);
+		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([0, 0, 125]);
 	});
 
 	it('paints its grid under the line, the nought stronger', () => {

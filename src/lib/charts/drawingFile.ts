@@ -46,7 +46,9 @@ function fileOf(root: HTMLElement, title: string): string {
 	for (const element of root.querySelectorAll('svg, canvas, p.name')) {
 		// nested drawings go with the one that holds them
 		if (element.parentElement?.closest('svg')) continue;
-		const box = element.getBoundingClientRect();
+		// a canvas may hold a part of its drawing alone, but is drawn as a whole
+		const shown = element instanceof HTMLCanvasElement ? element.parentElement! : element;
+		const box = shown.getBoundingClientRect();
 		if (box.width === 0 || box.height === 0) continue;
 		const [x, y] = [toTenth(box.left - area.left), toTenth(box.top - area.top)];
 		if (element instanceof HTMLParagraphElement) parts.push(caption(element, x, y, inks));

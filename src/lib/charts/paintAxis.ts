@@ -10,12 +10,15 @@ export interface WordsSurface {
 	>;
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
+	/** where it begins in the drawing, device pixels; the corner of it where left out */
+	readonly left?: number;
+	readonly top?: number;
 }
 
 /** The axis under a strip; what stood there is cleared away. */
-export function paintAxis({ context, ratio }: WordsSurface, axis: SceneAxis, inks: Inks): void {
+export function paintAxis(surface: WordsSurface, axis: SceneAxis, inks: Inks): void {
 	const { left, right, top, ticks } = axis;
-	context.setTransform(ratio, 0, 0, ratio, 0, 0);
+	const context = inCssPixels(surface);
 	context.clearRect(0, top - 1, 2 * right, AXIS_ROOM);
 	context.fillStyle = inks.soft;
 	context.fillRect(left, top - 0.5, right - left, 1);
@@ -27,15 +30,15 @@ export function paintAxis({ context, ratio }: WordsSurface, axis: SceneAxis, ink
 }
 
 /** Small words in ink, beginning at their places, on one line. */
-export function paintNames(
-	{ context, ratio }: WordsSurface,
-	names: SceneWords,
-	base: number,
-	inks: Inks
-): void {
-	context.setTransform(ratio, 0, 0, ratio, 0, 0);
+export function paintNames(surface: WordsSurface, names: SceneWords, base: number, inks: Inks): void {
+	const context = inCssPixels(surface);
 	context.fillStyle = inks.ink;
 	context.font = `11px ${inks.faces}`;
 	context.textAlign = 'left';
 	names.words.forEach((word, at) => context.fillText(word, names.x[at], base));
+}
+
+function inCssPixels({ context, ratio, left = 0, top = 0 }: WordsSurface): WordsSurface['context'] {
+	context.setTransform(ratio, 0, 0, ratio, -left, -top);
+	return context;
 }

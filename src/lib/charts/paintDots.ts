@@ -10,6 +10,9 @@ export interface WholeSurface {
 	};
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
+	/** where it begins in the drawing, device pixels; the corner of it where left out */
+	readonly left?: number;
+	readonly top?: number;
 }
 
 /** The pixels of a canvas from frame to frame, and which of them dots have touched. */
@@ -26,7 +29,8 @@ const kept = new WeakMap<object, Kept>();
  * Paints thousands of small squares: they are counted into the canvas's pixels (one at a time they cost thirty times
  * as much).
  */
-export function paintDots({ context, ratio }: WholeSurface, scene: DotsScene, inks: Inks): void {
+export function paintDots(surface: WholeSurface, scene: DotsScene, inks: Inks): void {
+	const { context, ratio, left: fromLeft = 0, top: fromTop = 0 } = surface;
 	const { width, height } = context.canvas;
 	if (width === 0 || height === 0) return;
 	const { points, shown, size, alpha } = scene;
@@ -35,8 +39,8 @@ export function paintDots({ context, ratio }: WholeSurface, scene: DotsScene, in
 	for (let i = shown[0]; i < shown[1]; i++) {
 		if (points.x[i] !== points.x[i]) continue;
 		const [left, top] = [
-			Math.round(points.x[i] * ratio - side / 2),
-			Math.round(points.y[i] * ratio - side / 2)
+			Math.round(points.x[i] * ratio - side / 2) - fromLeft,
+			Math.round(points.y[i] * ratio - side / 2) - fromTop
 		];
 		const [right, base] = [Math.min(width, left + side), Math.min(height, top + side)];
 		for (let row = Math.max(0, top); row < base; row++)

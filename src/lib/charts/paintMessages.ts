@@ -8,13 +8,13 @@ import type {
 	SceneLine,
 	StripScene
 } from './paintScene';
+import type { PlotBox } from './pixelBox';
 
 /** What is to be painted for one canvas. */
 export interface PaintJob<Colours = Inks, Scene = PaintScene> {
 	readonly id: number;
-	/** CSS pixels */
-	readonly width: number;
-	readonly height: number;
+	/** its part of the drawing, device pixels */
+	readonly box: PlotBox;
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
 	readonly inks: Colours;

@@ -81,6 +81,8 @@ export interface SceneAxis {
 export interface DotsScene {
 	readonly kind: 'dots';
 	readonly points: DotPoints;
+	/** the part of the drawing that holds all of them, shown or not */
+	readonly area: PlotBox;
 	/** those shown: [first, behind the last] */
 	readonly shown: readonly [number, number];
 	/** side of a dot, CSS pixels */

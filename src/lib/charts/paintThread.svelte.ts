@@ -2,6 +2,7 @@ import latin from '@fontsource-variable/source-sans-3/files/source-sans-3-latin-
 import type { Inks } from './canvasInks.svelte';
 import type { FromPainter, PaintJob, SentJob, SentLine, ToPainter } from './paintMessages';
 import type { DotPoints, LineValues, SceneLine } from './paintScene';
+import { placedCanvas } from './placedCanvas';
 
 /** a thread that has not answered for so long will not answer */
 const PATIENCE_MS = 10_000;
@@ -36,8 +37,8 @@ class PaintThread {
 	#numbers = 0;
 	/** what shows the pictures, by the numbers of their canvases */
 	#screens = new Map<number, ImageBitmapRenderingContext>();
-	/** the numbers of the pictures that are being painted, in their order */
-	#asked: readonly number[] = [];
+	/** what is being painted, in its order */
+	#asked: readonly PaintJob[] = [];
 	#followers = new Set<Follower>();
 	#waiting = new Map<number, PaintJob>();
 	/** numbers of inks, dots and values that it knows */
@@ -105,22 +106,20 @@ class PaintThread {
 		if (!this.#busy) return this.#show([]);
 		this.#busySinceMs = performance.now();
 		const sent = jobs.map((job) => ({ ...job, inks: this.#numberOf(job.inks), scene: this.#sent(job) }));
-		this.#asked = jobs.map(({ id }) => id);
+		this.#asked = jobs;
 		this.#say({ jobs: sent });
 	}
 
 	/** Pictures and what belongs to them, in one frame. */
 	#show(pictures: readonly ImageBitmap[]): void {
 		for (const [place, picture] of pictures.entries()) {
-			const screen = this.#screens.get(this.#asked[place]);
+			const { id, box, ratio } = this.#asked[place];
+			const screen = this.#screens.get(id);
 			if (!screen) {
 				picture.close();
 				continue;
 			}
-			const { canvas } = screen;
-			// only when that changed, since setting a size throws the picture away
-			if (canvas.width !== picture.width) canvas.width = picture.width;
-			if (canvas.height !== picture.height) canvas.height = picture.height;
+			placedCanvas(screen.canvas as HTMLCanvasElement, box, ratio);
 			screen.transferFromImageBitmap(picture);
 		}
 		for (const { show } of this.#followers) show();

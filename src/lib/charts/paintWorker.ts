@@ -3,6 +3,7 @@ import type { Inks } from './canvasInks.svelte';
 import type { FaceMessage, FromPainter, SentJob, SentLine, ToPainter } from './paintMessages';
 import { paintOn } from './paintOn';
 import type { DotPoints, LineValues, PaintScene } from './paintScene';
+import type { PlotBox } from './pixelBox';
 
 /** pictures wait no longer for the face, which the page has asked for as well */
 const FACE_MS = 1000;
@@ -48,18 +49,17 @@ function hear(data: Exclude<ToPainter, FaceMessage>): void {
 
 const answer = (said: FromPainter, taken: ImageBitmap[] = []) => postMessage(said, { transfer: taken });
 
-function painted({ id, width, height, ratio, inks, scene }: SentJob): ImageBitmap {
-	const size = [Math.max(1, Math.round(width * ratio)), Math.max(1, Math.round(height * ratio))] as const;
-	const context = surfaceOf(id, size);
-	paintOn({ context, ratio }, whole(scene), known.get(inks) as Inks);
+function painted({ id, box, ratio, inks, scene }: SentJob): ImageBitmap {
+	const context = surfaceOf(id, box);
+	paintOn({ context, ratio, left: box.left, top: box.top }, whole(scene), known.get(inks) as Inks);
 	return context.canvas.transferToImageBitmap();
 }
 
 /** a picture that was handed on leaves it clear */
-function surfaceOf(id: number, [across, down]: readonly [number, number]): OffscreenCanvasRenderingContext2D {
+function surfaceOf(id: number, { width, height }: PlotBox): OffscreenCanvasRenderingContext2D {
 	const before = surfaces.get(id);
-	if (before?.canvas.width === across && before.canvas.height === down) return before;
-	const made = new OffscreenCanvas(across, down).getContext('2d')!;
+	if (before?.canvas.width === width && before.canvas.height === height) return before;
+	const made = new OffscreenCanvas(width, height).getContext('2d')!;
 	surfaces.set(id, made);
 	return made;
 }

@@ -1,3 +1,4 @@
+import { deviceBox } from './deviceBox';
 import { pixelsOf, type Pixels } from './pixelPaint';
 
 /** A canvas to be painted pixel by pixel. */
@@ -5,6 +6,9 @@ export interface PixelSurface {
 	readonly context: Pick<CanvasRenderingContext2D, 'putImageData'>;
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
+	/** where it begins in the drawing, device pixels; the corner of it where left out */
+	readonly left?: number;
+	readonly top?: number;
 }
 
 /** The part of a canvas that is painted, CSS pixels. */
@@ -33,12 +37,12 @@ let memory = new ArrayBuffer(0);
 const kept = new Map<string, { image: ImageData; pixels: Pixels }>();
 const MOST_KEPT = 16;
 
-export function pixelBox({ context, ratio }: PixelSurface, box: PlotBox): PixelBox {
-	const [left, top] = [Math.round(box.left * ratio), Math.round(box.top * ratio)];
-	const width = Math.max(1, Math.round(box.width * ratio));
-	const height = Math.max(1, Math.round(box.height * ratio));
+export function pixelBox(surface: PixelSurface, box: PlotBox): PixelBox {
+	const { left, top, width, height } = deviceBox(box, surface.ratio);
 	const { image, pixels } = imageOf(width, height);
-	return { left, top, pixels, show: () => context.putImageData(image, left, top) };
+	const show = () =>
+		surface.context.putImageData(image, left - (surface.left ?? 0), top - (surface.top ?? 0));
+	return { left, top, pixels, show };
 }
 
 function imageOf(width: number, height: number) {
