@@ -197,4 +197,15 @@ describe('paintLanes', () => {
 			[95.5, 30, 1, 5]
 		]);
 	});
+
+	it('keeps the word of a tick at the very end within the drawing', () => {
+		const { said, strokes, context } = canvas(160, 60);
+		const ticks = [{ x: 144, label: '2:00:00' }];
+		const scene = lanesScene({ ...ribbon, lanes: [], shifts: new Float32Array(0), ticks }, 1);
+		paintLanes({ context, ratio: 1 }, scene, INKS);
+		// the plot ends at 146, the drawing 14 px further
+		expect(said.map(({ word, x }) => [word, x])).toEqual([['2:00:00', 160]]);
+		expect(context.textAlign).toBe('right');
+		expect(strokes.at(-1)).toMatchObject({ x: 143.5, width: 1 });
+	});
 });

@@ -1,6 +1,6 @@
 import type { Inks } from './canvasInks.svelte';
 import type { SceneAxis, SceneWords } from './paintScene';
-import { AXIS_ROOM } from './strip';
+import { AXIS_ROOM, STRIP_MARGIN } from './strip';
 
 /** A canvas that words are written on. */
 export interface WordsSurface {
@@ -25,9 +25,17 @@ export function paintAxis(surface: WordsSurface, axis: SceneAxis, inks: Inks): v
 	for (const x of ticks.x) context.fillRect(x - 0.5, top, 1, 5);
 	context.fillStyle = inks.words;
 	context.font = `12px ${inks.faces}`;
-	context.textAlign = 'center';
-	ticks.words.forEach((word, at) => context.fillText(word, ticks.x[at], top + 17));
+	const end = right + STRIP_MARGIN.right;
+	ticks.words.forEach((word, at) => {
+		// a word at the end of the axis stays within the drawing
+		const isCut = ticks.x[at] + HALF_WORD > end;
+		context.textAlign = isCut ? 'right' : 'center';
+		context.fillText(word, isCut ? end : ticks.x[at], top + 17);
+	});
 }
+
+/** half the width of "10:00:00" at 12 px, CSS pixels */
+const HALF_WORD = 24;
 
 /** Small words in ink, beginning at their places, on one line. */
 export function paintNames(surface: WordsSurface, names: SceneWords, base: number, inks: Inks): void {
