@@ -182,8 +182,9 @@ describe('under a folder of a site, behind a proxy with a certificate', () => {
 			const reading = page.getByText('The example workshop is being read');
 			await page.getByText('It is in the ledger:').waitFor();
 			await page.goto('');
-			await reading.waitFor();
+			// on a busy machine all may have been read before this page is there
 			await reading.waitFor({ state: 'hidden', timeout: READ_WITHIN_MS });
+			expect(await page.getByText('invented example').count()).toBeGreaterThan(2);
 			await page.evaluate(() => ((window as unknown as { kept: boolean }).kept = true));
 			const nav = page.getByRole('navigation', { name: 'Main' });
 			for (const [name, path] of [
