@@ -25,7 +25,7 @@ export const BUILDS: readonly PlannedBuild[] = [
 				{ part: 'spring', detail: 'round wire 0.6 mm, 0.9 N at the pawl tip' },
 				{
 					part: 'spacers',
-					detail: 'none between ring and bearing seat; driver 0.25 mm towards the drive side'
+					detail: 'none between ring and bearing seat; freehub body 0.25 mm towards the drive side'
 				},
 				{ part: 'grease', detail: 'unknown, stiff in the cold' }
 			]
@@ -56,7 +56,7 @@ export const BUILDS: readonly PlannedBuild[] = [
 				{ part: 'ratchet ring', detail: 'the original one, 24 teeth, tips dressed by hand' },
 				{ part: 'pawls', detail: '3, in step, tip angle 2 degrees steeper, through-hardened' },
 				{ part: 'spring', detail: 'round wire 0.7 mm, 1.5 N at the pawl tip' },
-				{ part: 'spacers', detail: '0.25 mm behind the driver: pawls stand in the middle of the ring' },
+				{ part: 'spacers', detail: '0.25 mm behind the freehub body: pawls stand in the middle of the ring' },
 				{ part: 'grease', detail: 'thin freehub grease, 0.5 g' }
 			]
 		},
@@ -89,7 +89,7 @@ export const BUILDS: readonly PlannedBuild[] = [
 				{ part: 'spring', detail: 'one leaf spring a pawl, 1.4 N at each tip' },
 				{
 					part: 'spacers',
-					detail: '0.25 mm behind the driver, 0.10 mm at the ring; end play 0.02 mm measured'
+					detail: '0.25 mm behind the freehub body, 0.10 mm at the ring; end float 0.02 mm measured'
 				},
 				{ part: 'grease', detail: 'thin freehub grease, 0.5 g' }
 			]

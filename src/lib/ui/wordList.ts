@@ -10,7 +10,7 @@ const CANNOT: WordLink = { href: '/method#one-second', name: 'What a ride cannot
 export const WORDS = {
 	freehub: {
 		group: 'The hub',
-		says: 'The body that carries the cassette. It drives the hub shell through the clutch and lets it run free when the rider coasts.'
+		says: 'The body that carries the cassette: "freehub body" among the parts, "driver" where it turns the shell. It drives the hub shell through the clutch and lets it run free when the rider coasts.'
 	},
 	clutch: {
 		group: 'The hub',
