@@ -17,6 +17,13 @@ describe('unbrokenNames', () => {
 		).toBe(sentence);
 	});
 
+	it('keeps a word and the number after it together, as wheels and prototypes are called', () => {
+		expect(namesIn('139 km on Wheel 3, 12 km on wheel 4; Prototype 12 and Wheel 3b.')).toEqual([
+			'Wheel 3',
+			'Prototype 12'
+		]);
+	});
+
 	it('leaves words with a hyphen, minus signs and the longest names to the browser', () => {
 		expect(namesIn('one-sided, pick-ups, −5 and 3 - 4')).toEqual([]);
 		expect(namesIn(`EX-${'9'.repeat(40)}`)).toEqual([]);

@@ -8,15 +8,16 @@ export interface SentencePiece {
 const LONGEST = 24;
 
 /**
- * Parts a sentence so that part numbers stay whole: a browser breaks a line after any hyphen, and half of a number is
- * another number. What is taken for a name: letters and figures joined by hyphens, at least one of them a figure or a
- * capital.
+ * Parts a sentence so that part numbers and numbered things stay whole: a browser breaks a line after any hyphen, and
+ * half of a number is another number. What is taken for a name: letters and figures joined by hyphens, at least one of
+ * them a figure or a capital; or a word with a capital and the figures after it.
  *
  * @example unbrokenNames('Record the batch of EX-BR-15.') // ["Record the batch of ", "EX-BR-15", "."]
+ * @example unbrokenNames('139 km on Wheel 3.') // ["139 km on ", "Wheel 3", "."]
  */
 export function unbrokenNames(sentence: string): SentencePiece[] {
 	return sentence
-		.split(/([\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)+)/u)
+		.split(/([\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)+|(?<![\p{L}\p{N}])\p{Lu}\p{L}* \p{N}+(?![\p{L}\p{N}]))/u)
 		.map((text, i) => ({ text, name: i % 2 === 1 && text.length <= LONGEST && /[\p{Lu}\p{N}]/u.test(text) }))
 		.filter(({ text }) => text !== '');
 }
