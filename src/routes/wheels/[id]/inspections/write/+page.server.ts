@@ -52,6 +52,13 @@ export const actions: Actions = {
 		});
 		if (sentence === null) redirectTo(303, `/wheels/${wheelId}/inspections/${inspectionId}`);
 		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
-		return fail(400, { sentence, typed: { ...inspectionOfForm(form, text(form, 'at')), seenVersion } });
+		return fail(400, {
+			sentence,
+			typed: {
+				...inspectionOfForm(form, text(form, 'at')),
+				odometerTyped: text(form, 'odometerKm'),
+				seenVersion
+			}
+		});
 	}
 };
