@@ -26,12 +26,12 @@ describe('builds and parts of a workshop', () => {
 		await page.getByLabel('Points of engagement').fill('24');
 		const length = page.getByRole('group', { name: 'Length 1' });
 		await length.getByLabel('Which').fill('width');
-		await length.getByLabel('Nominal').fill('7,5');
-		await length.getByLabel('Below').fill('-0.05');
+		await length.getByLabel('Drawn').fill('7,5');
+		await length.getByLabel('Minus').fill('-0.05');
 		await page.getByRole('button', { name: 'Keep the part' }).click();
-		await page.getByRole('alert').getByText('tolerance below').waitFor();
+		await page.getByRole('alert').getByText('Minus of "width"').waitFor();
 		expect(await page.getByLabel('Part number').inputValue()).toBe('RR-24');
-		await length.getByLabel('Below').fill('0.05');
+		await length.getByLabel('Minus').fill('0.05');
 		await page.getByRole('button', { name: 'Keep the part' }).click();
 		await page.getByRole('heading', { name: 'ratchet ring' }).waitFor();
 		expect(await page.locator('td', { hasText: '7.500' }).count()).toBe(1);

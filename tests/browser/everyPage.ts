@@ -39,8 +39,15 @@ async function openDrawn({ page }: Visit, path: string): Promise<void> {
 /** below this width a page is used with a finger */
 const PHONE_UP_TO = 500;
 
+/** of the page as it opens, and with everything folded open: forms lie in folds */
 async function troublesOf({ page }: Visit): Promise<string[]> {
-	return [...new Set(await layoutTroubles(page, (page.viewportSize()?.width ?? 0) < PHONE_UP_TO))];
+	const fingers = (page.viewportSize()?.width ?? 0) < PHONE_UP_TO;
+	const closed = await layoutTroubles(page, fingers);
+	await page.evaluate(async () => {
+		for (const fold of document.querySelectorAll<HTMLDetailsElement>('main details')) fold.open = true;
+		await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
+	});
+	return [...new Set([...closed, ...(await layoutTroubles(page, fingers))])];
 }
 
 /** The windows that every page is looked at in, with what is asked of it there. */

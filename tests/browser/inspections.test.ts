@@ -46,7 +46,10 @@ describe('stacks, inspections and incidents of a workshop', () => {
 		await element(1, 'cap', 'left', '14,2', '14,2');
 		await element(2, 'shell', 'hub', '980');
 		await page.getByRole('button', { name: 'Keep the stack' }).click();
-		await page.getByRole('alert').getByText('The length of shell is a number from 0 to 300 mm').waitFor();
+		await page
+			.getByRole('alert')
+			.getByText('The drawn length of shell is a number from 0 to 300 mm')
+			.waitFor();
 		expect(await page.getByLabel('Element 1', { exact: true }).inputValue()).toBe('cap');
 		await element(2, 'shell', 'hub', '98', '98,1');
 		await element(3, 'body', 'right', '31', '31');

@@ -51,6 +51,19 @@ describe('layoutTroubles', () => {
 		]);
 	});
 
+	it('finds fields of a row that stand at different heights, but not those of the next line', async () => {
+		const row = (under: string) =>
+			`<div class="form-row" style="display: flex; flex-wrap: wrap; align-items: start">
+				<label style="display: grid">One <input name="one" style="width: 150px"></label>
+				<label style="display: grid">Two ${under}<input name="two" style="width: 150px"></label>
+				<label style="display: grid">Three <br> lines <input name="three" style="width: 150px"></label>
+			</div>`;
+		expect(await troubles(row(''))).toEqual([]);
+		expect(await troubles(row('<span>said of it</span>'))).toEqual([
+			'input "two" stands at another height than input "one" beside it'
+		]);
+	});
+
 	it('finds what is too small for a finger, but not a link in a sentence or a box whose label is large', async () => {
 		const small = '<button style="height: 30px">small</button>';
 		expect(await troubles(small)).toEqual([]);

@@ -5,7 +5,7 @@ const TARGET = 44;
 
 /**
  * What is wrong with where things lie on the page as it stands, one a line: the page is wider than the window, two
- * controls overlap, or (where a finger points) a control is too small. Links inside sentences and words with a
+ * controls overlap, fields of a row stand at different heights, or (where a finger points) a control is too small. Links inside sentences and words with a
  * meaning may be as small as their text (WCAG 2.2, criterion 2.5.8: inline).
  *
  * @param fingers whether controls have to be large enough for a finger
@@ -64,6 +64,23 @@ export async function layoutTroubles(page: Page, fingers: boolean): Promise<stri
 					const along = Math.min(rect.bottom, other.rect.bottom) - other.rect.top > slack;
 					if (across && along) troubles.push(`${named(element)} overlaps ${named(other.element)}`);
 				}
+			}
+
+			// names of a row on one line, fields on the next: what is said of a field stands under it
+			for (const row of document.querySelectorAll('.form-row, .fields')) {
+				const fields = [...row.querySelectorAll<HTMLElement>(':scope > label:not(.check)')].flatMap(
+					(label) => {
+						const field = label.querySelector<HTMLElement>(':scope > :is(input, select, textarea)');
+						return field?.checkVisibility() ? [{ label, field }] : [];
+					}
+				);
+				const top = (element: HTMLElement) => element.getBoundingClientRect().top;
+				fields.slice(1).forEach(({ label, field }, i) => {
+					const before = fields[i];
+					if (Math.abs(top(label) - top(before.label)) > slack) return;
+					if (Math.abs(top(field) - top(before.field)) > slack)
+						troubles.push(`${named(field)} stands at another height than ${named(before.field)} beside it`);
+				});
 			}
 			if (!fingers) return troubles;
 

@@ -38,7 +38,10 @@ describe('a workshop of its own, on a phone', () => {
 		await build.getByLabel('One engagement step').fill('15');
 		await build.getByRole('button').click();
 		await page.getByRole('heading', { name: 'As found' }).waitFor();
-		await page.getByLabel('From').fill('2026-04-01T08:00');
+		await page
+			.locator('form', { hasText: 'Fit this build on a wheel' })
+			.getByLabel('Fitted')
+			.fill('2026-04-01T08:00');
 		await page.getByRole('button', { name: 'Fit it' }).click();
 		await page.getByRole('cell', { name: /still fitted/ }).waitFor();
 		expect(await page.locator('td[data-label="Fitted"]').innerText()).toMatch(/1 Apr 2026/);
@@ -128,7 +131,7 @@ describe('a workshop of its own, on a phone', () => {
 		const { page } = phone;
 		await page.goto('/wheels/1');
 		const fit = page.locator('form', { hasText: 'Fit a build on this wheel' });
-		await fit.getByLabel('From').fill('2091-04-01T08:00');
+		await fit.getByLabel('Fitted').fill('2091-04-01T08:00');
 		await fit.getByRole('button', { name: 'Fit it' }).click();
 		await page.getByRole('alert').getByText('has not come yet').waitFor();
 		expect(await page.getByRole('cell', { name: /still fitted/ }).count()).toBe(1);
@@ -146,8 +149,8 @@ describe('a workshop of its own, on a phone', () => {
 		expect(await phone.accessibility()).toEqual([]);
 		expect(await phone.overhang()).toBe(0);
 
-		await fit.getByLabel('From').fill('2026-02-01T08:00');
-		await fit.getByLabel('Until').fill('2026-03-01T08:00');
+		await fit.getByLabel('Fitted').fill('2026-02-01T08:00');
+		await fit.getByLabel('Taken off').fill('2026-03-01T08:00');
 		await fit.getByRole('button', { name: 'Fit it' }).click();
 		await expect.poll(() => page.locator('td[data-label="Fitted"]').count()).toBe(2);
 		const earlier = page.locator('tr', { hasText: '1 Feb 2026' });
@@ -163,10 +166,26 @@ describe('a workshop of its own, on a phone', () => {
 	it('refuses a build where another one was already fitted for that time, in one sentence', async () => {
 		const { page } = phone;
 		await page.goto('/builds/1');
-		await page.getByLabel('From').fill('2026-03-01T08:00');
+		await page
+			.locator('form', { hasText: 'Fit this build on a wheel' })
+			.getByLabel('Fitted')
+			.fill('2026-03-01T08:00');
 		await page.getByRole('button', { name: 'Fit it' }).click();
 		const notice = page.getByRole('alert');
 		await notice.waitFor();
 		expect(await notice.innerText()).toMatch(/^Not done\. .+\.$/);
+		// the form lies far down the page: the answer comes along, and can be put away
+		const inSight = () =>
+			notice.evaluate((element) => {
+				const { top, bottom } = element.getBoundingClientRect();
+				return top >= 0 && bottom <= innerHeight;
+			});
+		await expect.poll(inSight).toBe(true);
+		expect(await phone.accessibility()).toEqual([]);
+		await notice.getByRole('button', { name: 'Put away' }).click();
+		await expect.poll(inSight).toBe(false);
+		// sent again, it is there again
+		await page.getByRole('button', { name: 'Fit it' }).click();
+		await expect.poll(inSight).toBe(true);
 	});
 });

@@ -48,11 +48,11 @@ describe('createPart', () => {
 		const { ledger, actor } = freshLedger();
 		const length = (change: object) => ({ lengths: [{ what: 'width', nominalMm: 5, ...change }] });
 		const wrong: [Partial<PartInput>, RegExp][] = [
-			[length({ nominalMm: 0 }), /nominal "width" must lie between/],
+			[length({ nominalMm: 0 }), /drawn for "width" must lie between/],
 			[length({ nominalMm: 5000 }), /between/],
 			[length({ nominalMm: null }), /missing/],
-			[length({ minusMm: -0.1 }), /tolerance below .+ between 0 and 20 mm/],
-			[length({ plusMm: -0.1 }), /tolerance above/],
+			[length({ minusMm: -0.1 }), /Minus of .+ between 0 and 20 mm/],
+			[length({ plusMm: -0.1 }), /Plus of/],
 			[length({ minusMm: 5 }), /nothing would be left/],
 			[length({ what: '' }), /missing/],
 			[

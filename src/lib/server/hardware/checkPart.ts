@@ -67,18 +67,18 @@ export function checkPart(input: PartInput): PartFacts {
 
 function checkLength(length: NonNullable<PartInput['lengths']>[number]): PartLength {
 	const what = checkText('The name of a length', length.what, { min: 1, max: 60 });
-	const nominalMm = checkNeededNumber(`The nominal "${what}"`, length.nominalMm, {
+	const nominalMm = checkNeededNumber(`The length drawn for "${what}"`, length.nominalMm, {
 		min: 0.001,
 		max: 500,
 		unit: 'mm'
 	});
 	const tolerance = { min: 0, max: 20, unit: 'mm' };
-	const minusMm = checkNumber(`The tolerance below the nominal "${what}"`, length.minusMm, tolerance) ?? 0;
-	const plusMm = checkNumber(`The tolerance above the nominal "${what}"`, length.plusMm, tolerance) ?? 0;
+	const minusMm = checkNumber(`Minus of "${what}"`, length.minusMm, tolerance) ?? 0;
+	const plusMm = checkNumber(`Plus of "${what}"`, length.plusMm, tolerance) ?? 0;
 	if (minusMm >= nominalMm)
 		throw new LedgerRefusal(
 			'wrong-value',
-			`With ${minusMm} mm less than its nominal ${nominalMm} mm nothing would be left of "${what}".`
+			`With ${minusMm} mm less than the drawn ${nominalMm} mm nothing would be left of "${what}".`
 		);
 	return { what, nominalMm, minusMm, plusMm };
 }

@@ -76,10 +76,10 @@ function checkElement(ledger: Ledger, input: StackElementInput): StackElementRec
 	const label = checkText("An element's name", input.label, { min: 1, max: 80 });
 	if (!STACK_SIDES.includes(input.side as StackSide))
 		throw new LedgerRefusal('wrong-value', `Say of ${label} on which side it lies.`);
-	const nominalMm = checkRange(`The length of ${label}`, input.nominalMm, 0, 300);
-	if (nominalMm === null) throw new LedgerRefusal('wrong-value', `The length of ${label} is missing.`);
-	const minusMm = checkRange(`The lower tolerance of ${label}`, input.minusMm ?? 0, 0, 10) ?? 0;
-	const plusMm = checkRange(`The upper tolerance of ${label}`, input.plusMm ?? 0, 0, 10) ?? 0;
+	const nominalMm = checkRange(`The drawn length of ${label}`, input.nominalMm, 0, 300);
+	if (nominalMm === null) throw new LedgerRefusal('wrong-value', `The drawn length of ${label} is missing.`);
+	const minusMm = checkRange(`Minus of ${label}`, input.minusMm ?? 0, 0, 10) ?? 0;
+	const plusMm = checkRange(`Plus of ${label}`, input.plusMm ?? 0, 0, 10) ?? 0;
 	if (minusMm > nominalMm)
 		throw new LedgerRefusal('wrong-value', `By its lower tolerance ${label} could be shorter than nothing.`);
 	const measuredMm = checkRange(`The measured length of ${label}`, input.measuredMm ?? null, 0, 300);
