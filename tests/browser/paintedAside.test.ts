@@ -50,6 +50,27 @@ function axisOf(page: Page): Promise<{ pixels: number; words: number }> {
 	});
 }
 
+/** On the strip that leads: columns of its picture in which a rider mark is dashed, and what the page draws itself. */
+function marksOf(page: Page, ink: string): Promise<{ columns: number; drawn: number }> {
+	return page.evaluate((ink) => {
+		const wanted = new Uint32Array(Uint8Array.from(ink.split(',').map(Number)).buffer)[0];
+		const front = document.querySelector('[aria-label^="Crank angle gained"]')!;
+		const canvas = front.parentElement!.querySelector('canvas')!;
+		const { width, height } = canvas;
+		const copy = new OffscreenCanvas(width, height).getContext('2d')!;
+		copy.drawImage(canvas, 0, 0);
+		const pixels = new Uint32Array(copy.getImageData(0, 0, width, height).data.buffer);
+		let columns = 0;
+		for (let x = 0; x < width; x++) {
+			let changes = 0;
+			for (let y = 1; y < height; y++)
+				if ((pixels[y * width + x] === wanted) !== (pixels[(y - 1) * width + x] === wanted)) changes++;
+			if (changes > height / 4) columns++;
+		}
+		return { columns, drawn: front.children.length };
+	}, ink);
+}
+
 /** canvases that hold a line */
 const withInk = (shown: readonly Shown[]) => shown.filter(({ inked }) => inked > 200).length;
 
@@ -135,7 +156,7 @@ describe('strips that are painted beside the page', () => {
 		await page.locator('input[type=file][accept]').setInputFiles({
 			name: 'steady.tcx',
 			mimeType: 'application/xml',
-			buffer: steadyRide(Date.UTC(2026, 4, 3, 9), 900, 450)
+			buffer: steadyRide(Date.UTC(2026, 4, 3, 9), 900, 450, 600)
 		});
 		const link = page.locator('table a[href^="/rides/"]').first();
 		await link.waitFor({ timeout: 60_000 });
@@ -186,6 +207,10 @@ describe('strips that are painted beside the page', () => {
 		const axis = await axisOf(page);
 		expect(axis.words).toBe(0);
 		expect(axis.pixels).toBeGreaterThan(500);
+		// so are signs and marks
+		const marks = await marksOf(page, ink);
+		expect(marks.columns).toBe(1);
+		expect(marks.drawn).toBe(0);
 		const whole = await canvases(page);
 		const strips = page.getByRole('slider');
 		await strips.press('+');

@@ -103,7 +103,16 @@ describe('paintThread', () => {
 				dashed: false
 			};
 			const y = { start: 0, slope: 1 };
-			const scene = { kind: 'strip' as const, ground, box, y, grid: [], lines: [line], filled: null };
+			const scene = {
+				kind: 'strip' as const,
+				ground,
+				box,
+				y,
+				grid: [],
+				lines: [line],
+				filled: null,
+				signs: null
+			};
 			thread.paint({ ...job(id, 0), scene });
 			await soon();
 			const [{ scene: sent }] = Thread.last.asked.at(-1)!;

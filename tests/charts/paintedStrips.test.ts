@@ -33,7 +33,8 @@ describe('paintStrip', () => {
 			box,
 			grid,
 			traces: [trace],
-			filled: null
+			filled: null,
+			signs: null
 		};
 		paintStrip({ context, ratio: 1 }, stripScene(scene, 1), INKS);
 		return Array.from({ length: 60 }, (_, row) => put[0].image.data[4 * (row * 100 + 50)]);
@@ -45,7 +46,7 @@ describe('paintStrip', () => {
 		const ground = groundPaths(places, [], []);
 		paintStrip(
 			{ context, ratio: 1 },
-			stripScene({ places, ground, y, box, grid: [], traces: [trace], filled: null }, 1),
+			stripScene({ places, ground, y, box, grid: [], traces: [trace], filled: null, signs: null }, 1),
 			INKS
 		);
 		expect([put[0].x, put[0].y, put[0].image.width]).toEqual([46, 20, 100]);
@@ -87,7 +88,8 @@ describe('paintStrip', () => {
 			box,
 			grid: [],
 			traces: [trace],
-			filled: null
+			filled: null,
+			signs: null
 		};
 		const scene = stripScene(shown, 1.25);
 		expect(sceneArea(scene, 160, 80)).toEqual(box);

@@ -46,7 +46,13 @@ export function paintNames(surface: WordsSurface, names: SceneWords, base: numbe
 	names.words.forEach((word, at) => context.fillText(word, names.x[at], base));
 }
 
-function inCssPixels({ context, ratio, left = 0, top = 0 }: WordsSurface): WordsSurface['context'] {
+/** Has what is drawn from now on measured in CSS pixels from the corner of the drawing. */
+export function inCssPixels<Context extends WordsSurface['context']>({
+	context,
+	ratio,
+	left = 0,
+	top = 0
+}: WordsSurface & { readonly context: Context }): Context {
 	context.setTransform(ratio, 0, 0, ratio, -left, -top);
 	return context;
 }

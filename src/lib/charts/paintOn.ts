@@ -1,14 +1,14 @@
 import type { Inks } from './canvasInks.svelte';
-import type { WordsSurface } from './paintAxis';
 import { paintDots, type WholeSurface } from './paintDots';
 import { paintLanes } from './paintLanes';
 import type { PaintScene } from './paintScene';
+import type { SignSurface } from './paintSigns';
 import { paintStrip } from './paintStrip';
 import type { PixelSurface } from './pixelBox';
 
 /** Paints a scene into the pixels of its canvas. */
 export function paintOn(
-	surface: PixelSurface & WholeSurface & WordsSurface,
+	surface: PixelSurface & WholeSurface & SignSurface,
 	scene: PaintScene,
 	inks: Inks
 ): void {

@@ -1,6 +1,6 @@
 import type { GroundSpans } from './groundPaths';
 import type { PlotBox } from './pixelBox';
-import type { StripTrace } from './strip';
+import type { Standing, StripTrace, Strokes } from './strip';
 
 /**
  * What is painted by pixels, as plain values: whoever paints it, the page itself or the thread beside it
@@ -20,6 +20,31 @@ export interface StripScene {
 	readonly lines: readonly SceneLine[];
 	/** [leading, compared], numbers of lines: filled where the first lies above the second */
 	readonly filled: readonly [number, number] | null;
+	/** on the strip that leads */
+	readonly signs: SceneSigns | null;
+}
+
+/** Signs of events above a strip, the numbers beside them, rider marks through it. CSS pixels. */
+export interface SceneSigns {
+	readonly slips: readonly SceneSign[];
+	/** where the words begin */
+	readonly numbers: readonly {
+		readonly id: number;
+		readonly text: string;
+		readonly x: number;
+		readonly selected: boolean;
+	}[];
+	readonly marks: readonly number[];
+}
+
+/** See SlipGlyph. */
+export interface SceneSign {
+	readonly id: number;
+	readonly x: number;
+	readonly standing: Standing;
+	/** half its width */
+	readonly size: number;
+	readonly strokes: Strokes;
 }
 
 /** Values of a line, the same object from frame to frame. */

@@ -1,20 +1,23 @@
 import type { Inks } from './canvasInks.svelte';
 import { groundRows } from './groundRows';
+import { inCssPixels } from './paintAxis';
 import type { StripScene } from './paintScene';
-import { pixelBox, type PixelSurface } from './pixelBox';
+import { paintSigns, type SignSurface } from './paintSigns';
+import { pixelBox, type PixelSurface, type PlotBox } from './pixelBox';
 import { pixelColumns, type PixelColumns } from './pixelColumns';
 import { layRows, paintBetween, paintLine, paintRow } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
+import { STRIP_MARGIN } from './strip';
 
 /** columns of the lines of a strip, from strip to strip */
 const columnsOf: PixelColumns[] = [];
 
 /**
  * Paints a strip into the pixels of its canvas: ground, grid and lines. A stroked path costs by its corners, this
- * by the width.
+ * by the width. Signs, which are few, are drawn over them.
  */
-export function paintStrip(surface: PixelSurface, scene: StripScene, inks: Inks): void {
-	const { ground, y, filled } = scene;
+export function paintStrip(surface: PixelSurface & SignSurface, scene: StripScene, inks: Inks): void {
+	const { ground, y, filled, signs } = scene;
 	const { ratio } = surface;
 	const { left, top, pixels, show } = pixelBox(surface, scene.box);
 	layRows(pixels, groundRows(ground, left, pixels.width, ratio, inks));
@@ -44,7 +47,14 @@ export function paintStrip(surface: PixelSurface, scene: StripScene, inks: Inks)
 		const thickness = (tone === 'soft' || !exact ? 1 : 1.5) * ratio;
 		paintLine(pixels, columns, rgbaOf(inks[tone]), thickness, dash, exact);
 	}
+	if (signs) clearBeside(surface, scene.box);
 	show();
+	if (signs) paintSigns(surface, signs, scene.box, inks);
+}
+
+/** what signs and numbers of the frame before have left around the box, which is painted as a whole */
+function clearBeside(surface: SignSurface, { left, top, width, height }: PlotBox): void {
+	inCssPixels(surface).clearRect(0, 0, left + width + STRIP_MARGIN.right, top + height);
 }
 
 function columnsFor(index: number, width: number): PixelColumns {

@@ -63,5 +63,14 @@ export const STRIP_MARGIN = { left: 46, right: 14 } as const;
 /** Room under a strip for the labels of its axis, pixels. */
 export const AXIS_ROOM = 22;
 
+/** Signs, their strokes and numbers stand in this room above the strip that leads, pixels. */
+export const SIGN_ROOM = 30;
+
+/** Where signs stand above a strip and the line that their numbers stand on, pixels from its upper edge. */
+export const SIGN_LINE = { middle: 12, base: 14 } as const;
+
+/** How far the flag of a rider mark reaches up and down from the end of its line, pixels. */
+export const MARK_FOOT = 4;
+
 /** Stretches shorter than this many pixels are pushed together before they are drawn: see gatheredSpans. */
 export const CELL = 3;

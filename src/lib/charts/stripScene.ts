@@ -1,6 +1,6 @@
 import type { StripGroundPaths } from './groundPaths';
 import type { LinearScale } from './linearScale';
-import type { StripScene } from './paintScene';
+import type { SceneSigns, StripScene } from './paintScene';
 import type { PlotBox } from './pixelBox';
 import type { StripTrace } from './strip';
 import type { StripPlaces } from './stripPlaces';
@@ -16,6 +16,7 @@ interface ShownStrip {
 	readonly traces: readonly StripTrace[];
 	/** [leading, compared]: filled where the first lies above the second */
 	readonly filled: readonly [StripTrace, StripTrace] | null;
+	readonly signs: SceneSigns | null;
 }
 
 /**
@@ -24,7 +25,7 @@ interface ShownStrip {
  * @param ratio device pixels a CSS pixel
  */
 export function stripScene(
-	{ places, ground, y, box, grid, traces, filled }: ShownStrip,
+	{ places, ground, y, box, grid, traces, filled, signs }: ShownStrip,
 	ratio: number
 ): StripScene {
 	const left = Math.round(box.left * ratio);
@@ -38,6 +39,7 @@ export function stripScene(
 			const { values, first, exact, xs } = places.columns(levels, ratio, left);
 			return { values, first, exact, places: xs, tone, dashed };
 		}),
-		filled: filled && [traces.indexOf(filled[0]), traces.indexOf(filled[1])]
+		filled: filled && [traces.indexOf(filled[0]), traces.indexOf(filled[1])],
+		signs
 	};
 }
