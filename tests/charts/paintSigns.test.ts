@@ -112,11 +112,13 @@ describe('signs of a strip', () => {
 		standing: 'unreviewed',
 		overrunCrankDeg: 100
 	});
-	const signs = stripSigns(places, [slip(1, 0), slip(2, 499), slip(3, 700)], [20, 600], 2, formats);
+	const ground = groundPaths(places, [], []);
+	const slips = [slip(1, 0), slip(2, 499), slip(3, 700)];
+	const signs = stripSigns({ places, ground, slips, selectedId: 2, formats }, [20, 600]);
 	const scene = stripScene(
 		{
 			places,
-			ground: groundPaths(places, [], []),
+			ground,
 			y: linearScale([0, 1], [200, 40]),
 			box,
 			grid: [],

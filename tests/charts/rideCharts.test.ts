@@ -5,6 +5,7 @@ import { laneSums } from '$lib/charts/driveLanes';
 import GearFan from '$lib/charts/GearFan.svelte';
 import { timeAxis } from '$lib/charts/rideAxis';
 import { rideStripData } from '$lib/charts/rideStripData';
+import type { SharedStrip } from '$lib/charts/strip';
 import { stripPlaces } from '$lib/charts/stripPlaces';
 import { groundPaths } from '$lib/charts/groundPaths';
 import StateRibbon from '$lib/charts/StateRibbon.svelte';
@@ -18,6 +19,11 @@ const places = stripPlaces(timeAxis(100), [10, 60], 400);
 type Spans = readonly (readonly [number, number])[];
 /** the ground of a strip, from seconds */
 const ground = (hatched: Spans, gaps: Spans = []) => ({ ground: groundPaths(places, hatched, gaps) });
+/** of what a strip is given what it shares with the others apart */
+const given = ({ slips = [], selectedId = null, ground: own, ...more }: Partial<SharedStrip>) => ({
+	...more,
+	shared: { places, ground: own ?? ground([]).ground, slips, selectedId, formats }
+});
 const marks = [
 	{
 		id: 4,
@@ -35,14 +41,12 @@ const marks = [
 describe('TimeStrip', () => {
 	const strip = (more: object) =>
 		svgOf(TimeStrip, {
+			...given(more),
 			id: 'gained',
 			label: 'Crank angle gained on the wheel',
 			height: 120,
-			places,
 			domain: [-15, 60] as const,
-			traces: [],
-			formats,
-			...more
+			traces: []
 		});
 
 	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
@@ -104,10 +108,8 @@ describe('StateRibbon', () => {
 		svgOf(StateRibbon, {
 			id: 'states',
 			label: 'What the drive did',
-			places,
-			lanes: laneSums(new Float32Array(100).fill(4)),
-			formats,
-			...more
+			...given(more),
+			lanes: laneSums(new Float32Array(100).fill(4))
 		});
 
 	it('names each lane, hatches what was not observed, and writes the recorded gears that have room', () => {

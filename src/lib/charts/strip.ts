@@ -47,14 +47,18 @@ export interface ShiftMark {
 export interface SharedStrip {
 	/** axis, window and width */
 	readonly places: StripPlaces;
-	readonly ground?: StripGroundPaths;
-	readonly slips?: readonly SlipMark[];
-	readonly selectedId?: number | null;
+	readonly ground: StripGroundPaths;
+	readonly slips: readonly SlipMark[];
+	readonly selectedId: number | null;
+	readonly formats: ChartFormats;
+}
+
+/** What goes with the pointer over all strips: apart from the rest, which it would else draw anew. */
+export interface StripPointer {
 	/** second of the read-out */
 	readonly cursorS?: number | null;
 	/** a stretch that is being drawn to be zoomed to, seconds */
 	readonly chosen?: readonly [number, number] | null;
-	readonly formats: ChartFormats;
 }
 
 /** Room for the value labels at the left and for half a time label at the right, pixels. */

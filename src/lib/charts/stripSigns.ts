@@ -2,8 +2,7 @@ import { glyphSize } from './glyphSize';
 import type { SceneSigns } from './paintScene';
 import { prominentSlips } from './prominentSlips';
 import { slipLabels } from './slipLabels';
-import type { ChartFormats, SlipMark } from './strip';
-import type { StripPlaces } from './stripPlaces';
+import type { SharedStrip, SlipMark } from './strip';
 
 /** up to so many events in view their sizes are written, too */
 const MOST_WITH_SIZE = 8;
@@ -14,11 +13,8 @@ const MOST_WITH_SIZE = 8;
  * @param marksS rider marks, seconds
  */
 export function stripSigns(
-	places: StripPlaces,
-	slips: readonly SlipMark[],
-	marksS: readonly number[],
-	selectedId: number | null,
-	formats: Pick<ChartFormats, 'number'>
+	{ places, slips, selectedId, formats }: SharedStrip,
+	marksS: readonly number[]
 ): SceneSigns {
 	const named = prominentSlips(slips, places, selectedId);
 	const shown = slips.filter(({ startS, endS }) => places.shows([startS, endS]));
