@@ -45,25 +45,28 @@ export function axisOf(page: Page): Promise<{ pixels: number; words: number }> {
 	});
 }
 
-/** On the strip that leads: columns of its picture in which a rider mark is dashed, and what the page draws itself. */
-export function marksOf(page: Page, ink: string): Promise<{ columns: number; drawn: number }> {
-	return page.evaluate((ink) => {
-		const wanted = new Uint32Array(Uint8Array.from(ink.split(',').map(Number)).buffer)[0];
+/**
+ * On the strip that leads, on a light screen: columns of its picture that go from dark to light and back all the way
+ * down, as a rider mark does, and how many elements the page itself draws over it.
+ */
+export function marksOf(page: Page): Promise<{ columns: number; drawn: number }> {
+	return page.evaluate(() => {
 		const front = document.querySelector('[aria-label^="Crank angle gained"]')!;
 		const canvas = front.parentElement!.querySelector('canvas')!;
 		const { width, height } = canvas;
 		const copy = new OffscreenCanvas(width, height).getContext('2d')!;
 		copy.drawImage(canvas, 0, 0);
-		const pixels = new Uint32Array(copy.getImageData(0, 0, width, height).data.buffer);
+		const { data } = copy.getImageData(0, 0, width, height);
+		const dark = (x: number, y: number) =>
+			data[4 * (y * width + x)] < 150 && data[4 * (y * width + x) + 3] > 0;
 		let columns = 0;
 		for (let x = 0; x < width; x++) {
 			let changes = 0;
-			for (let y = 1; y < height; y++)
-				if ((pixels[y * width + x] === wanted) !== (pixels[(y - 1) * width + x] === wanted)) changes++;
-			if (changes > height / 4) columns++;
+			for (let y = 1; y < height; y++) if (dark(x, y) !== dark(x, y - 1)) changes++;
+			if (changes > height / 3) columns++;
 		}
 		return { columns, drawn: front.children.length };
-	}, ink);
+	});
 }
 
 /** canvases that hold a line */
@@ -134,4 +137,63 @@ export function movedFrames(page: Page, ink: string): Promise<{ line: number; st
 			);
 		return frames;
 	}, ink);
+}
+
+/** In the frames after a change of the colour scheme: how many canvases that are seen hold an ink. */
+export interface InkedFrame {
+	readonly before: number;
+	readonly after: number;
+}
+
+/**
+ * Has the page look at its strips when the colour scheme changes, its own listeners having run, and in the frames after
+ * it.
+ *
+ * @param inks of lines, before and after it
+ * @returns what waits for the frames
+ */
+export async function watchScheme(
+	page: Page,
+	inks: { readonly before: string; readonly after: string }
+): Promise<() => Promise<InkedFrame[]>> {
+	await page.evaluate((inks) => {
+		const parts = (ink: string) => ink.split(',').map(Number);
+		const holds = (data: Uint8ClampedArray, ink: readonly number[], room: number) => {
+			let found = 0;
+			for (let at = 0; at < data.length; at += 4)
+				if (ink.every((part, i) => Math.abs(data[at + i] - part) <= (i < 3 ? room : 100))) found++;
+			return found > 200;
+		};
+		const frame = () => {
+			const seen = [...document.querySelectorAll<HTMLCanvasElement>('[role="slider"] canvas')].filter(
+				(canvas) => getComputedStyle(canvas).visibility === 'visible'
+			);
+			const pixels = seen.map((canvas) => {
+				const copy = new OffscreenCanvas(canvas.width, canvas.height).getContext('2d')!;
+				copy.drawImage(canvas, 0, 0);
+				return copy.getImageData(0, 0, canvas.width, canvas.height).data;
+			});
+			// lines drawn as paths are softened, pixels are not
+			const count = (ink: string, room: number) =>
+				pixels.filter((data) => holds(data, parts(ink), room)).length;
+			return { before: count(inks.before, 0), after: count(inks.after, 60) };
+		};
+		const watched = new Promise<InkedFrame[]>((done) =>
+			matchMedia('(prefers-color-scheme: dark)').addEventListener(
+				'change',
+				() => {
+					const frames = [frame()];
+					const next = () => {
+						frames.push(frame());
+						if (frames.length < 12) requestAnimationFrame(next);
+						else done(frames);
+					};
+					requestAnimationFrame(next);
+				},
+				{ once: true }
+			)
+		);
+		Object.assign(globalThis, { watched });
+	}, inks);
+	return () => page.evaluate(() => (globalThis as unknown as { watched: Promise<InkedFrame[]> }).watched);
 }

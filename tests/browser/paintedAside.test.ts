@@ -2,7 +2,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { STRIP_MARGIN } from '../../src/lib/charts/strip';
 import { startEmpty } from './firstSteps';
-import { apart, axisOf, canvases, marksOf, movedFrames, withInk } from './canvasPixels';
+import { apart, axisOf, canvases, marksOf, movedFrames, watchScheme, withInk } from './canvasPixels';
 import { steadyRide } from './steadyRide';
 import { DESK, openWorkshop, watch, type Visit, type Workshop } from './workshop';
 
@@ -73,7 +73,7 @@ describe('strips that are painted beside the page', () => {
 		expect(axis.words).toBe(0);
 		expect(axis.pixels).toBeGreaterThan(500);
 		// so are signs and marks
-		const marks = await marksOf(page, ink);
+		const marks = await marksOf(page);
 		expect(marks.columns).toBe(1);
 		expect(marks.drawn).toBe(0);
 		const whole = await canvases(page);
@@ -110,14 +110,37 @@ describe('strips that are painted beside the page', () => {
 		const { page } = desk;
 		await page.setViewportSize({ width: 900, height: 1000 });
 		const wide = async () => {
-			const [box, [first]] = [(await page.getByRole('slider').boundingBox())!, await canvases(page)];
-			// without the room for figures beside the lines
-			return Math.abs(box.width - STRIP_MARGIN.left - STRIP_MARGIN.right - first.width);
+			const [box, [, second]] = [(await page.getByRole('slider').boundingBox())!, await canvases(page)];
+			// without the room for figures beside the lines; the first has signs beyond them, too
+			return Math.abs(box.width - STRIP_MARGIN.left - STRIP_MARGIN.right - second.width);
 		};
 		await expect.poll(wide).toBeLessThanOrEqual(1);
 		await painted(page).toBeGreaterThanOrEqual(5);
 		await page.setViewportSize(DESK);
 		await expect.poll(wide).toBeLessThanOrEqual(1);
+	});
+
+	it('is seen in no frame in the inks of the colour scheme before', async () => {
+		const { page, complaints } = desk;
+		await page.emulateMedia({ colorScheme: 'dark' });
+		const dark = await inkOf(page);
+		expect(dark).not.toBe(ink);
+		await painted(page, dark).toBeGreaterThanOrEqual(5);
+		const count = (await canvases(page)).length;
+		for (const [colorScheme, before, after] of [
+			['light', dark, ink],
+			['dark', ink, dark],
+			['light', dark, ink]
+		] as const) {
+			const frames = await watchScheme(page, { before, after });
+			await page.emulateMedia({ colorScheme });
+			for (const frame of await frames()) {
+				expect(frame.before).toBe(0);
+				expect(frame.after).toBeGreaterThanOrEqual(5);
+			}
+		}
+		expect(await canvases(page)).toHaveLength(count);
+		expect(complaints).toEqual([]);
 	});
 
 	it('follows the colour scheme, and prints from a dark screen in the inks of paper at once', async () => {
