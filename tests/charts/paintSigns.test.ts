@@ -33,7 +33,7 @@ describe('paintSigns', () => {
 	it.each(STANDINGS)(
 		'draws the shape of an event that is %s as an element of the page has it',
 		(standing) => {
-			const svg = svgOf(SlipGlyph, { standing, size: 5, strokes: 3 });
+			const svg = svgOf(SlipGlyph, { standing, size: 5, strokes: 3 as const });
 			const [shape, , tally] = sign(standing, 3);
 			// the element has its middle at nought, the picture 12 px below the upper edge
 			const d = (text: string) =>

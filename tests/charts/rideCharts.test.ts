@@ -49,7 +49,7 @@ describe('TimeStrip', () => {
 			traces: []
 		});
 
-	it('draws steps as grid, hatching, gaps, marks and the time axis', () => {
+	it('draws steps as grid, hatching, gaps and marks', () => {
 		const svg = strip({
 			grid: [-15, 0, 15, 30, 45, 60],
 			...ground(
@@ -63,8 +63,7 @@ describe('TimeStrip', () => {
 			selectedId: 4,
 			marksS: [40],
 			cursorS: 25,
-			numbered: true,
-			axisBelow: true
+			numbered: true
 		});
 		expect(svg).toMatchSnapshot();
 	});

@@ -3,6 +3,7 @@ import { DRIVE_STATES } from '$lib/slip/analysis';
 import { createFormats } from '$lib/ui/formats';
 import type { EventView } from '$lib/server/views';
 import { cadenceDomain } from '$lib/charts/cadenceDomain';
+import { CLOSE_UP_S } from '$lib/charts/gainedCloseUp';
 import { gainedCloseUp } from '$lib/charts/gainedCloseUp';
 import { gainedDomain } from '$lib/charts/gainedDomain';
 import { readOut, spokenReadOut } from '../../src/routes/rides/[id]/readOut';
@@ -76,6 +77,9 @@ describe('cadenceDomain', () => {
 		const engaged = new Float32Array(600).fill(76);
 		expect(cadenceDomain(cadence, engaged, [0, 599])).toEqual([0, 90]);
 		expect(cadenceDomain(cadence, engaged, [100, 115])).toEqual([70, 90]);
+		// as long as the strips beside it are close up
+		expect(cadenceDomain(cadence, engaged, [100, 100 + CLOSE_UP_S])).toEqual([70, 90]);
+		expect(cadenceDomain(cadence, engaged, [100, 101 + CLOSE_UP_S])).toEqual([0, 90]);
 	});
 
 	it('stands on nought close up when the pedals stand still in view', () => {

@@ -1,3 +1,5 @@
+import { CLOSE_UP_S } from './gainedCloseUp';
+
 /**
  * The scale of the cadence strip: from nought for a long stretch; close up, where a surplus of 15 rpm has to
  * be seen, only the range in use, in tens.
@@ -11,7 +13,7 @@ export function cadenceDomain(
 	engaged: Float32Array,
 	window: readonly [number, number]
 ): [number, number] {
-	const close = window[1] - window[0] <= 90;
+	const close = window[1] - window[0] <= CLOSE_UP_S;
 	const [from, to] = close ? [Math.max(0, Math.floor(window[0])), Math.ceil(window[1]) + 1] : [0, undefined];
 	let [low, high] = [Infinity, 60];
 	for (const value of cadence.subarray(from, to)) {

@@ -1,7 +1,4 @@
-import { laneShare, type LaneSum } from './driveLanes';
-
-/** pixels of a column: finer would only cost */
-const COLUMN = 2;
+import { LANE_COLUMN, laneShare, type LaneSum } from './driveLanes';
 
 interface LaneBox {
 	/** first and last pixel across */
@@ -26,8 +23,8 @@ export function drawLane(
 	context.beginPath();
 	let fullFrom: number | null = null;
 	let before = timeAt(left);
-	for (let x = left; x < right; x += COLUMN) {
-		const next = Math.min(right, x + COLUMN);
+	for (let x = left; x < right; x += LANE_COLUMN) {
+		const next = Math.min(right, x + LANE_COLUMN);
 		const after = timeAt(next);
 		const share = after > before ? laneShare(sum, before, after) : 0;
 		before = after;

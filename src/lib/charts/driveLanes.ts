@@ -9,6 +9,9 @@ export const DRIVE_LANES: readonly { readonly label: string; readonly states: re
 	{ label: 'stand', states: ['stopped'] }
 ];
 
+/** Pixels of a column of the ribbon: finer would only cost. */
+export const LANE_COLUMN = 2;
+
 /** Seconds spent in a lane before each second of the ride: the share of any stretch is one subtraction. */
 export type LaneSum = Uint32Array;
 

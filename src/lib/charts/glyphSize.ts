@@ -1,3 +1,5 @@
+import { toTenth } from './toTenth';
+
 /** half the width of the sign of a slip of 90 crank degrees, pixels */
 const REFERENCE = 5;
 /** below, shapes cannot be told; above, neighbours would be covered */
@@ -13,5 +15,5 @@ const BOUNDS = [3.5, 9] as const;
 export function glyphSize(overrunCrankDeg: number | undefined): number {
 	if (overrunCrankDeg === undefined || Number.isNaN(overrunCrankDeg)) return REFERENCE;
 	const size = REFERENCE * Math.sqrt(overrunCrankDeg / 90);
-	return Math.round(10 * Math.min(BOUNDS[1], Math.max(BOUNDS[0], size))) / 10;
+	return toTenth(Math.min(BOUNDS[1], Math.max(BOUNDS[0], size)));
 }

@@ -1,4 +1,4 @@
-import type { LaneSum } from './driveLanes';
+import { LANE_COLUMN, type LaneSum } from './driveLanes';
 import type { StripGroundPaths } from './groundPaths';
 import type { LanesScene, SceneWords } from './paintScene';
 import type { StripPlaces } from './stripPlaces';
@@ -15,9 +15,6 @@ interface ShownLanes extends Omit<LanesScene, 'kind' | 'ground' | 'lanes' | 'col
 	readonly axisTop: number;
 }
 
-/** CSS pixels of a column: finer would only cost */
-const COLUMN = 2;
-
 /**
  * The ribbon as plain values: each column of a lane is filled as high as its share, so that a ride of hours drives
  * as much on the drawing as it drove.
@@ -29,7 +26,7 @@ export function lanesScene(
 	ratio: number
 ): LanesScene {
 	const [left, width] = [Math.round(box.left * ratio), Math.max(1, Math.round(box.width * ratio))];
-	const column = Math.max(1, Math.round(COLUMN * ratio));
+	const column = Math.max(1, Math.round(LANE_COLUMN * ratio));
 	const count = Math.ceil(width / column);
 	const edges = new Float64Array(count + 1);
 	const most = lanes.length ? lanes[0].length - 1 : 0;

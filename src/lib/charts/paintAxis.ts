@@ -1,18 +1,14 @@
 import type { Inks } from './canvasInks.svelte';
 import type { SceneAxis, SceneWords } from './paintScene';
+import type { PlacedSurface } from './pixelBox';
 import { AXIS_ROOM, STRIP_MARGIN } from './strip';
 
 /** A canvas that words are written on. */
-export interface WordsSurface {
+export interface WordsSurface extends PlacedSurface {
 	readonly context: Pick<
 		CanvasRenderingContext2D,
 		'clearRect' | 'fillRect' | 'fillText' | 'setTransform' | 'font' | 'textAlign' | 'fillStyle'
 	>;
-	/** device pixels a CSS pixel */
-	readonly ratio: number;
-	/** where it begins in the drawing, device pixels; the corner of it where left out */
-	readonly left?: number;
-	readonly top?: number;
 }
 
 /** The axis under a strip; what stood there is cleared away. */

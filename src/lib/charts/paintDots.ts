@@ -1,18 +1,14 @@
 import type { Inks } from './canvasInks.svelte';
 import type { DotsScene } from './paintScene';
+import type { PlacedSurface } from './pixelBox';
 import { packedPixel } from './pixelPaint';
 import { rgbaOf } from './rgbaOf';
 
 /** A canvas that is painted as a whole. */
-export interface WholeSurface {
+export interface WholeSurface extends PlacedSurface {
 	readonly context: Pick<CanvasRenderingContext2D, 'createImageData' | 'putImageData'> & {
 		readonly canvas: { readonly width: number; readonly height: number };
 	};
-	/** device pixels a CSS pixel */
-	readonly ratio: number;
-	/** where it begins in the drawing, device pixels; the corner of it where left out */
-	readonly left?: number;
-	readonly top?: number;
 }
 
 /** The pixels of a canvas from frame to frame, and which of them dots have touched. */

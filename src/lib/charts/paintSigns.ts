@@ -42,13 +42,13 @@ export function paintSigns(surface: SignSurface, signs: SceneSigns, box: PlotBox
 function paintSign(pen: Pen, { x, size, standing, strokes }: SceneSign, inks: Inks): void {
 	const y = SIGN_LINE.middle;
 	const counts = standing === 'confirmed' || standing === 'unreviewed';
+	const half = size * 0.7;
 	pen.beginPath();
-	if (standing === 'apart') pen.arc(x, y, size * 0.6, 0, 2 * Math.PI);
-	else if (counts) polygon(pen, [x, y - size, x + size, y, x, y + size, x - size, y]);
+	if (counts) trace(pen, [x, y - size, x + size, y, x, y + size, x - size, y], true);
+	else if (standing === 'apart') pen.arc(x, y, size * 0.6, 0, 2 * Math.PI);
 	else {
-		const half = size * 0.7;
-		line(pen, x - half, y - half, x + half, y + half);
-		line(pen, x - half, y + half, x + half, y - half);
+		trace(pen, [x - half, y - half, x + half, y + half]);
+		trace(pen, [x - half, y + half, x + half, y - half]);
 	}
 	pen.fillStyle = standing === 'confirmed' ? inks.accent : inks.sheet;
 	pen.strokeStyle = counts ? inks.accent : inks.words;
@@ -58,7 +58,7 @@ function paintSign(pen: Pen, { x, size, standing, strokes }: SceneSign, inks: In
 	pen.beginPath();
 	for (let i = 0; i < strokes; i++) {
 		const place = x + 3 * i - 1.5 * (strokes - 1);
-		line(pen, place, y + 10.5, place, y + 14.5);
+		trace(pen, [place, y + 10.5, place, y + 14.5]);
 	}
 	pen.strokeStyle = inks.ink;
 	pen.lineWidth = 1.25;
@@ -69,20 +69,14 @@ function paintSign(pen: Pen, { x, size, standing, strokes }: SceneSign, inks: In
 function paintMark(pen: Pen, x: number, { top, height }: PlotBox): void {
 	const foot = top + height - MARK_FOOT;
 	pen.beginPath();
-	line(pen, x, top, x, foot);
-	polygon(pen, [x - 5, foot + 4, x + 5, foot + 4, x, foot - 4]);
+	trace(pen, [x, top, x, foot]);
+	trace(pen, [x - 5, foot + MARK_FOOT, x + 5, foot + MARK_FOOT, x, foot - MARK_FOOT], true);
 	pen.fill();
 	pen.stroke();
 }
 
-function line(pen: Pen, fromX: number, fromY: number, toX: number, toY: number): void {
-	pen.moveTo(fromX, fromY);
-	pen.lineTo(toX, toY);
-}
-
-/** @param places x, y, x, y, ... of its corners */
-function polygon(pen: Pen, places: readonly number[]): void {
-	pen.moveTo(places[0], places[1]);
-	for (let i = 2; i < places.length; i += 2) pen.lineTo(places[i], places[i + 1]);
-	pen.closePath();
+/** @param places x, y, x, y, ... from corner to corner */
+function trace(pen: Pen, places: readonly number[], closed = false): void {
+	for (let i = 0; i < places.length; i += 2) pen[i ? 'lineTo' : 'moveTo'](places[i], places[i + 1]);
+	if (closed) pen.closePath();
 }

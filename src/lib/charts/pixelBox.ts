@@ -1,14 +1,18 @@
 import { deviceBox } from './deviceBox';
 import { pixelsOf, type Pixels } from './pixelPaint';
 
-/** A canvas to be painted pixel by pixel. */
-export interface PixelSurface {
-	readonly context: Pick<CanvasRenderingContext2D, 'putImageData'>;
+/** Where a canvas lies in its drawing. */
+export interface PlacedSurface {
 	/** device pixels a CSS pixel */
 	readonly ratio: number;
 	/** where it begins in the drawing, device pixels; the corner of it where left out */
 	readonly left?: number;
 	readonly top?: number;
+}
+
+/** A canvas to be painted pixel by pixel. */
+export interface PixelSurface extends PlacedSurface {
+	readonly context: Pick<CanvasRenderingContext2D, 'putImageData'>;
 }
 
 /** The part of a canvas that is painted, CSS pixels. */

@@ -1,16 +1,10 @@
 import type { LinearScale } from './linearScale';
+import type { LineValues, SceneLine } from './paintScene';
 
 /** Of each pixel column the uppermost and lowermost place of a line; upper > lower where there is none. */
 export interface PixelColumns {
 	readonly upper: Float32Array;
 	readonly lower: Float32Array;
-}
-
-/** Lowest and highest values of a line, in order of time; where `exact` both are the samples. */
-interface LineValues {
-	readonly low: Float32Array;
-	readonly high: Float32Array;
-	readonly exact: boolean;
 }
 
 /**
@@ -23,7 +17,7 @@ interface LineValues {
  * @param into overwritten: as many columns as are drawn
  */
 export function pixelColumns(
-	{ low, high, exact }: LineValues,
+	{ low, high, exact }: LineValues & Pick<SceneLine, 'exact'>,
 	xs: ArrayLike<number>,
 	{ start, slope }: Pick<LinearScale, 'start' | 'slope'>,
 	into: PixelColumns

@@ -1,5 +1,6 @@
 import { glyphSize } from './glyphSize';
 import type { SlipMark } from './strip';
+import { toTenth } from './toTenth';
 
 /** The words beside a slip's sign. */
 export interface SlipLabel {
@@ -36,7 +37,7 @@ export function slipLabels(
 	let last = -Infinity;
 	return labelled.flatMap((slip) => {
 		const at = placeOf(slip.startS);
-		const from = Math.round(10 * (at + glyphSize(slip.overrunCrankDeg) + 3)) / 10;
+		const from = toTenth(at + glyphSize(slip.overrunCrankDeg) + 3);
 		const next = Math.min(
 			...signs.filter((sign) => sign.slip.id !== slip.id && sign.x >= at).map((sign) => sign.from),
 			Infinity

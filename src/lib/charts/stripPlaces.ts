@@ -2,9 +2,10 @@ import { firstThat } from './firstThat';
 import { gatheredSpans } from './gatheredSpans';
 import { linearScale, type LinearScale } from './linearScale';
 import type { Levels } from './minMaxLevels';
-import type { LineValues } from './paintScene';
+import type { SceneLine } from './paintScene';
 import type { RideAxis } from './rideAxis';
 import { CELL, STRIP_MARGIN } from './strip';
+import { toTenth } from './toTenth';
 import { levelOfWindow, placesOfLevel } from './traceOfWindow';
 
 /** Where seconds of the ride lie on a strip of this width and window. */
@@ -28,17 +29,12 @@ export interface StripPlaces {
 	readonly shows: (span: readonly [number, number]) => boolean;
 	/** stretches in seconds -> stretches in pixels, short ones pushed together */
 	readonly gathered: (spans: readonly (readonly [number, number])[]) => [number, number][];
-	/** the shown values of a trace with their device pixels, from the pixel `left` on */
-	readonly columns: (trace: Levels, ratio: number, left: number) => ColumnValues;
-}
-
-export interface ColumnValues {
-	readonly values: LineValues;
-	/** the first that is shown; as many as `xs` */
-	readonly first: number;
-	/** true when these are the samples themselves and not summaries */
-	readonly exact: boolean;
-	readonly xs: Float32Array;
+	/** the shown values of a trace with their places, from the device pixel `left` on */
+	readonly columns: (
+		trace: Levels,
+		ratio: number,
+		left: number
+	) => Pick<SceneLine, 'values' | 'first' | 'exact' | 'places'>;
 }
 
 /**
@@ -65,7 +61,7 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 		x,
 		onAxis,
 		timeAt: (pixel) => axis.timeAt(onAxis.invert(pixel)),
-		place: (timeS) => Math.round(10 * Math.min(right, Math.max(left, x(timeS)))) / 10,
+		place: (timeS) => toTenth(Math.min(right, Math.max(left, x(timeS)))),
 		shows,
 		gathered(spans) {
 			const [first, behind] = inView(spans, window);
@@ -96,7 +92,7 @@ export function stripPlaces(axis: RideAxis, window: readonly [number, number], w
 				values: level,
 				first,
 				exact: level.size === 1,
-				xs
+				places: xs
 			};
 		}
 	};

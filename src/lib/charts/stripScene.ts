@@ -35,10 +35,11 @@ export function stripScene(
 		y: { start: y.start, slope: y.slope },
 		box,
 		grid,
-		lines: traces.map(({ levels, tone, dashed = false }) => {
-			const { values, first, exact, xs } = places.columns(levels, ratio, left);
-			return { values, first, exact, places: xs, tone, dashed };
-		}),
+		lines: traces.map(({ levels, tone, dashed = false }) => ({
+			...places.columns(levels, ratio, left),
+			tone,
+			dashed
+		})),
 		filled: filled && [traces.indexOf(filled[0]), traces.indexOf(filled[1])],
 		signs
 	};
