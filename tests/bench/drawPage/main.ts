@@ -29,6 +29,12 @@ globalThis.Worker = class extends Worker {
 			heard?.();
 		});
 	}
+	override terminate(): void {
+		// the ride before has gone: nobody answers any more
+		super.terminate();
+		asked = 0;
+		heard?.();
+	}
 };
 const pictures = () => asked === 0 || new Promise<void>((come) => (heard = come));
 
