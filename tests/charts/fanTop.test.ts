@@ -18,7 +18,26 @@ describe('fanTop', () => {
 			{ startS: 69, endS: 71 },
 			{ startS: 99, endS: 103 }
 		];
-		expect(fanTop(90, slips, cadence)).toBe(210);
+		expect(fanTop(90, slips, cadence)).toBe(220);
 		expect(fanTop(90, slips.slice(1), cadence)).toBe(100);
+	});
+
+	it('leaves room above the fastest, so that its ring does not stand over the names of gears', () => {
+		cadence[50] = 199;
+		expect(fanTop(90, [{ startS: 50, endS: 50 }], cadence)).toBe(220);
+		expect(
+			fanTop(
+				160,
+				[{ startS: 10, endS: 12 }],
+				cadence.map(() => 155)
+			)
+		).toBe(170);
+		expect(
+			fanTop(
+				160,
+				[{ startS: 10, endS: 12 }],
+				cadence.map(() => 150)
+			)
+		).toBe(160);
 	});
 });
