@@ -3,7 +3,7 @@ import { addStack, buildView, changeStack, getLedger, partChoices, stackPage } f
 import { error, fail } from '@sveltejs/kit';
 import { actorOf, pathId, rowId } from '../../../../forms';
 import { refusalOf } from '../../../../refusalOf';
-import { stackOfForm } from './stackForm';
+import { stackOfForm, typedStack } from './stackForm';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params, url }) => {
@@ -46,6 +46,6 @@ export const actions: Actions = {
 		});
 		if (sentence === null) redirectTo(303, `/builds/${buildId}/stack`);
 		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
-		return fail(400, { sentence, typed: { ...stackOfForm(form), seenVersion: rowId(form, 'version') } });
+		return fail(400, { sentence, typed: { ...typedStack(form), seenVersion: rowId(form, 'version') } });
 	}
 };

@@ -15,7 +15,7 @@ import { zonedInstant } from '$lib/ui/zonedInstant';
 import { error, fail } from '@sveltejs/kit';
 import { actorOf, pathId, rowId, text } from '../../../../forms';
 import { refusalOf } from '../../../../refusalOf';
-import { inspectionOfForm } from './inspectionForm';
+import { inspectionOfForm, typedInspection } from './inspectionForm';
 import type { Actions, PageServerLoad } from './$types';
 
 export const load: PageServerLoad = ({ params, url, locals }) => {
@@ -54,11 +54,7 @@ export const actions: Actions = {
 		// what was typed stands in the form again, with the version that was seen: not passed off as the newest
 		return fail(400, {
 			sentence,
-			typed: {
-				...inspectionOfForm(form, text(form, 'at')),
-				odometerTyped: text(form, 'odometerKm'),
-				seenVersion
-			}
+			typed: { ...typedInspection(form), seenVersion }
 		});
 	}
 };
