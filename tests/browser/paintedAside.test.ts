@@ -122,11 +122,12 @@ describe('strips that are painted beside the page', () => {
 
 	it('is seen in no frame in the inks of the colour scheme before', async () => {
 		const { page, complaints } = desk;
+		await painted(page).toBeGreaterThanOrEqual(5);
+		const count = (await canvases(page)).length;
 		await page.emulateMedia({ colorScheme: 'dark' });
 		const dark = await inkOf(page);
 		expect(dark).not.toBe(ink);
 		await painted(page, dark).toBeGreaterThanOrEqual(5);
-		const count = (await canvases(page)).length;
 		for (const [colorScheme, before, after] of [
 			['light', dark, ink],
 			['dark', ink, dark],
@@ -139,7 +140,8 @@ describe('strips that are painted beside the page', () => {
 				expect(frame.after).toBeGreaterThanOrEqual(5);
 			}
 		}
-		expect(await canvases(page)).toHaveLength(count);
+		// what the page drew meanwhile has gone again
+		await expect.poll(async () => (await canvases(page)).length).toBe(count);
 		expect(complaints).toEqual([]);
 	});
 
@@ -198,5 +200,33 @@ describe('strips that are painted beside the page', () => {
 			.poll(async () => apart(visit.page, await canvases(visit.page), await canvases(desk.page)))
 			.toBeLessThan(1e-4);
 		await visit.context.close();
+	});
+
+	it('says what is read out also while the thread has yet to begin, and when its first pictures come', async () => {
+		const { page, context } = await another({}, (page) =>
+			page.route('**/workers/**', async (route) => {
+				await new Promise((later) => setTimeout(later, 1500));
+				await route.continue();
+			})
+		);
+		await page.getByRole('slider').focus();
+		await page.keyboard.press('ArrowRight');
+		const said = page.evaluate(
+			() =>
+				new Promise<string[]>((done) => {
+					const slider = document.querySelector('[role=slider]')!;
+					const words = new Set<string>();
+					const until = performance.now() + 4000;
+					const look = () => {
+						words.add(slider.getAttribute('aria-valuetext')!);
+						if (performance.now() < until) requestAnimationFrame(look);
+						else done([...words]);
+					};
+					look();
+				})
+		);
+		await painted(page).toBeGreaterThanOrEqual(5);
+		for (const words of await said) expect(words).toMatch(/; Distance .*Speed/);
+		await context.close();
 	});
 });
