@@ -120,6 +120,9 @@ export function movedFrames(page: Page, ink: string): Promise<{ line: number; st
 		};
 		const { port1, port2 } = new MessageChannel();
 		const frames: { line: number; step: number }[] = [];
+		// the browser tells anew of a pointer that rests where what lies under it has moved: the read-out would go there
+		const swallow = (event: Event) => event.stopImmediatePropagation();
+		addEventListener('pointermove', swallow, true);
 		for (let i = 0; i < 60; i++)
 			await new Promise<void>((done) =>
 				requestAnimationFrame(() => {
@@ -135,6 +138,7 @@ export function movedFrames(page: Page, ink: string): Promise<{ line: number; st
 					port2.postMessage(null);
 				})
 			);
+		removeEventListener('pointermove', swallow, true);
 		return frames;
 	}, ink);
 }
