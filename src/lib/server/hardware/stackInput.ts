@@ -81,7 +81,7 @@ function checkElement(ledger: Ledger, input: StackElementInput): StackElementRec
 	const minusMm = checkRange(`Minus of ${label}`, input.minusMm ?? 0, 0, 10) ?? 0;
 	const plusMm = checkRange(`Plus of ${label}`, input.plusMm ?? 0, 0, 10) ?? 0;
 	if (minusMm > nominalMm)
-		throw new LedgerRefusal('wrong-value', `By its lower tolerance ${label} could be shorter than nothing.`);
+		throw new LedgerRefusal('wrong-value', `With its minus ${label} could be shorter than nothing.`);
 	const measuredMm = checkRange(`The measured length of ${label}`, input.measuredMm ?? null, 0, 300);
 	if (measuredMm !== null && Math.abs(measuredMm - nominalMm) > MOST_DIFFERENCE_MM)
 		throw new LedgerRefusal(
